@@ -1,0 +1,5 @@
+//! Fellseam: the exchange of a garment spec between a clothing brand and its factories.
+//!
+//! The rooms, in reading order. An arrow never points up this list.
+
+pub mod spec;

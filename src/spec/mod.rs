@@ -1,0 +1,9 @@
+//! The garment document and its arithmetic. Pure: no I/O, no clock, no async, no SQL.
+
+pub mod document;
+pub mod id;
+pub mod units;
+
+pub use document::{Section, Spec};
+pub use id::*;
+pub use units::{Entered, Length, Unit};
