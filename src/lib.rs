@@ -2,4 +2,5 @@
 //!
 //! The rooms, in reading order. An arrow never points up this list.
 
+pub mod access;
 pub mod spec;
