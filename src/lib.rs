@@ -2,5 +2,8 @@
 //!
 //! The rooms, in reading order. An arrow never points up this list.
 
-pub mod access;
 pub mod spec;
+
+pub mod access;
+
+pub mod language;

@@ -1,0 +1,1 @@
+### Readiness checks: one sentence a code, check-<code>.

@@ -1,0 +1,1 @@
+### People, factories and invitations.

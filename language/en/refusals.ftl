@@ -1,0 +1,1 @@
+### Why an act is refused, and the way on.

@@ -1,0 +1,1 @@
+### Reading, comparing and sharing a published revision.

@@ -1,0 +1,1 @@
+### Sample rounds and measuring.

@@ -1,0 +1,1 @@
+### The list of styles and one style.

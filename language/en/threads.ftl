@@ -1,0 +1,1 @@
+### Threads, messages and questions.
