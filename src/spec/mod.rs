@@ -6,4 +6,4 @@ pub mod units;
 
 pub use document::{Section, Spec};
 pub use id::*;
-pub use units::{Entered, Length, Unit};
+pub use units::{DecimalSign, Entered, Length, NotALength, Unit};
