@@ -7,3 +7,6 @@ pub mod spec;
 pub mod access;
 
 pub mod language;
+
+#[cfg(feature = "service")]
+pub mod store;

@@ -1,0 +1,233 @@
+//! Two drivers behind one `Db`.
+
+use std::path::{Path, PathBuf};
+use std::str::FromStr;
+use std::time::Duration;
+
+use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
+use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
+use sqlx::{PgPool, Postgres, Sqlite, SqlitePool};
+use tokio::sync::Mutex;
+
+use super::{Row, StoreError, Value, migrate, rows};
+
+/// Readers of an SQLite file. They never wait for the writer (write-ahead log).
+const READERS: u32 = 4;
+/// Connections to PostgreSQL of one instance of the program.
+const CONNECTIONS: u32 = 10;
+/// How long a writer waits for another program that holds an SQLite file.
+const BUSY: Duration = Duration::from_secs(10);
+
+/// The database. Clones share it.
+#[derive(Debug, Clone)]
+pub struct Db(Pools);
+
+#[derive(Debug, Clone)]
+enum Pools {
+    Sqlite {
+        /// One connection: SQLite has one writer, and waiting for it here is fair and never fails.
+        writer: SqlitePool,
+        readers: SqlitePool,
+    },
+    Postgres(PgPool),
+}
+
+/// One act. It is seen by others when it is committed; dropped, it never happened.
+///
+/// The calls take `&self`, so that one function reads through a [`Db`] or a `Tx`; statements of
+/// one transaction still run one after another.
+#[derive(Debug)]
+pub struct Tx(Mutex<Open>);
+
+#[derive(Debug)]
+enum Open {
+    Sqlite(sqlx::Transaction<'static, Sqlite>),
+    Postgres(sqlx::Transaction<'static, Postgres>),
+}
+
+/// Reading: through the database, outside any transaction, or through a transaction, which sees
+/// its own writes.
+pub trait Read: Sync {
+    /// Every row of the answer.
+    fn all<T: Row>(
+        &self,
+        sql: &'static str,
+        values: Vec<Value>,
+    ) -> impl Future<Output = Result<Vec<T>, StoreError>> + Send;
+
+    /// The first row of the answer, if it has any.
+    fn maybe<T: Row>(
+        &self,
+        sql: &'static str,
+        values: Vec<Value>,
+    ) -> impl Future<Output = Result<Option<T>, StoreError>> + Send {
+        async move { Ok(self.all(sql, values).await?.into_iter().next()) }
+    }
+
+    /// The first row of the answer. Errors: `Missing` when there is none.
+    fn one<T: Row>(
+        &self,
+        sql: &'static str,
+        values: Vec<Value>,
+    ) -> impl Future<Output = Result<T, StoreError>> + Send {
+        async move { self.maybe(sql, values).await?.ok_or(StoreError::Missing) }
+    }
+}
+
+impl Db {
+    /// Opens `sqlite:PATH` (made when it is not there; its folder must be) or `postgres://...`,
+    /// brings the schema up to date and puts the guards on the tables that only grow.
+    pub async fn open(address: &str) -> Result<Self, StoreError> {
+        match Address::parse(address)? {
+            Address::Sqlite(path) => {
+                migrate::sqlite(&path, sqlite(&path)).await?;
+                let writer = SqlitePoolOptions::new()
+                    .max_connections(1)
+                    .idle_timeout(None)
+                    .max_lifetime(None)
+                    .connect_with(sqlite(&path))
+                    .await?;
+                let readers = SqlitePoolOptions::new()
+                    .max_connections(READERS)
+                    .connect_with(sqlite(&path).read_only(true))
+                    .await?;
+                Ok(Self(Pools::Sqlite { writer, readers }))
+            }
+            Address::Postgres(options) => {
+                migrate::postgres(&options).await?;
+                let pool = PgPoolOptions::new()
+                    .max_connections(CONNECTIONS)
+                    .connect_with(*options)
+                    .await?;
+                Ok(Self(Pools::Postgres(pool)))
+            }
+        }
+    }
+
+    /// Begins an act. On SQLite the act is the only one until it ends, so it waits for nothing
+    /// but the database, and begins no other.
+    pub async fn begin(&self) -> Result<Tx, StoreError> {
+        let open = match &self.0 {
+            // A deferred BEGIN would take the lock at its first write and fail there, unretried,
+            // when another program wrote in between.
+            Pools::Sqlite { writer, .. } => {
+                Open::Sqlite(writer.begin_with("BEGIN IMMEDIATE").await?)
+            }
+            Pools::Postgres(pool) => Open::Postgres(pool.begin().await?),
+        };
+        Ok(Tx(Mutex::new(open)))
+    }
+
+    /// Waits for running statements and closes every connection.
+    pub async fn close(&self) {
+        match &self.0 {
+            Pools::Sqlite { writer, readers } => {
+                readers.close().await;
+                writer.close().await;
+            }
+            Pools::Postgres(pool) => pool.close().await,
+        }
+    }
+}
+
+impl Read for Db {
+    async fn all<T: Row>(
+        &self,
+        sql: &'static str,
+        values: Vec<Value>,
+    ) -> Result<Vec<T>, StoreError> {
+        match &self.0 {
+            Pools::Sqlite { readers, .. } => {
+                rows::sqlite(&mut *readers.acquire().await?, sql, values).await
+            }
+            Pools::Postgres(pool) => rows::postgres(&mut *pool.acquire().await?, sql, values).await,
+        }
+    }
+}
+
+impl Read for Tx {
+    async fn all<T: Row>(
+        &self,
+        sql: &'static str,
+        values: Vec<Value>,
+    ) -> Result<Vec<T>, StoreError> {
+        match &mut *self.0.lock().await {
+            Open::Sqlite(tx) => rows::sqlite(tx, sql, values).await,
+            Open::Postgres(tx) => rows::postgres(tx, sql, values).await,
+        }
+    }
+}
+
+impl Tx {
+    /// Runs a statement that writes. Returns how many rows it touched.
+    ///
+    /// Errors: `Unique` when something is there already. On PostgreSQL any error ends the act:
+    /// what follows in the same transaction is refused, so look before writing.
+    pub async fn run(&self, sql: &'static str, values: Vec<Value>) -> Result<u64, StoreError> {
+        Ok(match &mut *self.0.lock().await {
+            Open::Sqlite(tx) => rows::query::<Sqlite>(sql, values)
+                .execute(&mut **tx)
+                .await?
+                .rows_affected(),
+            Open::Postgres(tx) => rows::query::<Postgres>(sql, values)
+                .execute(&mut **tx)
+                .await?
+                .rows_affected(),
+        })
+    }
+
+    /// Ends the act: from here on it is on the disk and seen by all.
+    pub async fn commit(self) -> Result<(), StoreError> {
+        Ok(match self.0.into_inner() {
+            Open::Sqlite(tx) => tx.commit().await?,
+            Open::Postgres(tx) => tx.commit().await?,
+        })
+    }
+
+    /// Ends the act as if it had never begun. Dropping does the same, at the connection's next use.
+    pub async fn rollback(self) -> Result<(), StoreError> {
+        Ok(match self.0.into_inner() {
+            Open::Sqlite(tx) => tx.rollback().await?,
+            Open::Postgres(tx) => tx.rollback().await?,
+        })
+    }
+}
+
+/// Where the database is.
+enum Address {
+    Sqlite(PathBuf),
+    Postgres(Box<PgConnectOptions>),
+}
+
+impl Address {
+    fn parse(text: &str) -> Result<Self, StoreError> {
+        let unknown = || StoreError::Address(text.to_owned());
+        if let Some(path) = text.strip_prefix("sqlite:") {
+            // A database in memory would be another one on every connection.
+            let usable = !path.is_empty() && path != ":memory:";
+            return usable
+                .then(|| Self::Sqlite(PathBuf::from(path)))
+                .ok_or_else(unknown);
+        }
+        if text.starts_with("postgres://") || text.starts_with("postgresql://") {
+            let options = PgConnectOptions::from_str(text).map_err(|_| unknown())?;
+            return Ok(Self::Postgres(Box::new(
+                options.application_name("fellseam"),
+            )));
+        }
+        Err(unknown())
+    }
+}
+
+fn sqlite(path: &Path) -> SqliteConnectOptions {
+    SqliteConnectOptions::new()
+        .filename(path)
+        .create_if_missing(true)
+        .journal_mode(SqliteJournalMode::Wal)
+        // NORMAL can lose acknowledged commits when the power fails.
+        .synchronous(SqliteSynchronous::Full)
+        .foreign_keys(true)
+        // Else REPLACE would delete past the guards.
+        .pragma("recursive_triggers", "ON")
+        .busy_timeout(BUSY)
+}

@@ -1,0 +1,77 @@
+//! What may go wrong in the store.
+
+use std::path::PathBuf;
+
+/// One error type for everything that touches the database.
+#[derive(Debug, thiserror::Error)]
+pub enum StoreError {
+    /// The address names no database that this program knows.
+    #[error("\"{0}\" is no database: write sqlite:PATH or postgres://USER@HOST/NAME")]
+    Address(String),
+
+    /// The database cannot be reached just now; trying again may help.
+    #[error("the database does not answer: {0}")]
+    Unavailable(#[source] sqlx::Error),
+
+    /// Something that may exist once only is there already. Which constraint it was is not told:
+    /// SQLite does not name it, so an act that must know looks before it writes.
+    #[error("it exists already")]
+    Unique(#[source] sqlx::Error),
+
+    /// A row that had to be there is not.
+    #[error("no such row")]
+    Missing,
+
+    /// A row holds what no version of this program wrote.
+    #[error("table {table}, column {column}, row {row}: {cause}")]
+    Corrupt {
+        table: String,
+        column: String,
+        row: String,
+        cause: String,
+    },
+
+    /// The schema could not be brought up to date.
+    #[error("the schema cannot be brought up to date: {0}")]
+    Migration(#[from] sqlx::migrate::MigrateError),
+
+    /// The file beside an SQLite database that keeps two programs from migrating it at once.
+    #[error("{}: {cause}", path.display())]
+    Lock {
+        path: PathBuf,
+        cause: std::io::Error,
+    },
+
+    /// Any other refusal by the database: a fault of this program.
+    #[error(transparent)]
+    Sql(sqlx::Error),
+}
+
+impl StoreError {
+    /// Names the place of content that makes no sense, for checks that a column's type cannot make.
+    pub fn corrupt(table: &str, column: &str, row: &str, cause: impl ToString) -> Self {
+        Self::Corrupt {
+            table: table.to_owned(),
+            column: column.to_owned(),
+            row: row.to_owned(),
+            cause: cause.to_string(),
+        }
+    }
+}
+
+impl From<sqlx::Error> for StoreError {
+    fn from(error: sqlx::Error) -> Self {
+        use sqlx::Error as E;
+        let unique = |e: &E| {
+            e.as_database_error()
+                .is_some_and(|e| e.is_unique_violation())
+        };
+        match error {
+            E::Io(_) | E::Tls(_) | E::PoolTimedOut | E::PoolClosed | E::WorkerCrashed => {
+                Self::Unavailable(error)
+            }
+            error if unique(&error) => Self::Unique(error),
+            error => Self::Sql(error),
+        }
+    }
+}

@@ -1,0 +1,32 @@
+//! Tables that only grow: both databases refuse to change or delete what is in them.
+//!
+//! Put on after every migration, so that a later migration cannot lose them.
+
+use sqlx::{PgConnection, SqliteConnection};
+
+/// The tables that refuse UPDATE and DELETE.
+pub const GUARDED: [&str; 9] = [
+    "revision",
+    "withdrawal",
+    "acknowledgement",
+    "message",
+    "message_photo",
+    "measurement",
+    "signature",
+    "decision",
+    "ledger",
+];
+
+pub(super) async fn sqlite(connection: &mut SqliteConnection) -> sqlx::Result<()> {
+    sqlx::raw_sql(include_str!("guard_sqlite.sql"))
+        .execute(connection)
+        .await?;
+    Ok(())
+}
+
+pub(super) async fn postgres(connection: &mut PgConnection) -> sqlx::Result<()> {
+    sqlx::raw_sql(include_str!("guard_postgres.sql"))
+        .execute(connection)
+        .await?;
+    Ok(())
+}

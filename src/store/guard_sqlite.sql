@@ -1,0 +1,55 @@
+-- What was published, said, measured, signed or decided only grows. SQLite.
+
+CREATE TRIGGER IF NOT EXISTS revision_no_update BEFORE UPDATE ON revision
+BEGIN SELECT RAISE(ABORT, 'the table revision only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS revision_no_delete BEFORE DELETE ON revision
+BEGIN SELECT RAISE(ABORT, 'the table revision only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS withdrawal_no_update BEFORE UPDATE ON withdrawal
+BEGIN SELECT RAISE(ABORT, 'the table withdrawal only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS withdrawal_no_delete BEFORE DELETE ON withdrawal
+BEGIN SELECT RAISE(ABORT, 'the table withdrawal only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS acknowledgement_no_update BEFORE UPDATE ON acknowledgement
+BEGIN SELECT RAISE(ABORT, 'the table acknowledgement only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS acknowledgement_no_delete BEFORE DELETE ON acknowledgement
+BEGIN SELECT RAISE(ABORT, 'the table acknowledgement only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS message_no_update BEFORE UPDATE ON message
+BEGIN SELECT RAISE(ABORT, 'the table message only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS message_no_delete BEFORE DELETE ON message
+BEGIN SELECT RAISE(ABORT, 'the table message only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS message_photo_no_update BEFORE UPDATE ON message_photo
+BEGIN SELECT RAISE(ABORT, 'the table message_photo only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS message_photo_no_delete BEFORE DELETE ON message_photo
+BEGIN SELECT RAISE(ABORT, 'the table message_photo only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS measurement_no_update BEFORE UPDATE ON measurement
+BEGIN SELECT RAISE(ABORT, 'the table measurement only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS measurement_no_delete BEFORE DELETE ON measurement
+BEGIN SELECT RAISE(ABORT, 'the table measurement only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS signature_no_update BEFORE UPDATE ON signature
+BEGIN SELECT RAISE(ABORT, 'the table signature only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS signature_no_delete BEFORE DELETE ON signature
+BEGIN SELECT RAISE(ABORT, 'the table signature only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS decision_no_update BEFORE UPDATE ON decision
+BEGIN SELECT RAISE(ABORT, 'the table decision only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS decision_no_delete BEFORE DELETE ON decision
+BEGIN SELECT RAISE(ABORT, 'the table decision only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS ledger_no_update BEFORE UPDATE ON ledger
+BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS ledger_no_delete BEFORE DELETE ON ledger
+BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;

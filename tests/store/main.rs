@@ -1,0 +1,6 @@
+//! The store on both databases.
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod base;

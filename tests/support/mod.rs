@@ -1,0 +1,4 @@
+//! What the test binaries share. Each compiles all of it and uses a part.
+#![allow(dead_code, unused_imports, unused_macros)]
+
+pub mod database;
