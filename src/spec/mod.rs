@@ -1,9 +1,11 @@
 //! The garment document and its arithmetic. Pure: no I/O, no clock, no async, no SQL.
 
+pub mod chart;
 pub mod document;
 pub mod id;
 pub mod units;
 
+pub use chart::{Chart, Graded, grade, grade_point};
 pub use document::{Section, Spec};
 pub use id::*;
 pub use units::{DecimalSign, Entered, Length, NotALength, Unit};
