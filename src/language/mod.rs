@@ -1,6 +1,6 @@
 //! What the program says to people: Fluent messages, in each reader's language.
 //!
-//! The texts are `language/<tag>/<area>.ftl`, compiled in. A page struct carries a [`Text`], which
+//! The texts are `src/language/<tag>/<area>.ftl`, compiled in. A page struct carries a [`Text`], which
 //! is two words and `Copy`; templates and source call it alike:
 //!
 //! ```

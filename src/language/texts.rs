@@ -21,7 +21,7 @@ macro_rules! areas {
     ($tag:literal: $($area:literal)*) => {
         &[$((
             $area,
-            include_str!(concat!("../../language/", $tag, "/", $area, ".ftl")),
+            include_str!(concat!($tag, "/", $area, ".ftl")),
         )),*]
     };
 }
