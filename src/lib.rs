@@ -4,6 +4,10 @@
 
 pub mod spec;
 
+pub mod sample;
+
+pub mod exchange;
+
 pub mod access;
 
 pub mod language;

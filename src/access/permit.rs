@@ -2,22 +2,8 @@
 
 use std::marker::PhantomData;
 
-use super::{Act, Role, Side};
+use super::{Act, Actor, Role, Side};
 use crate::spec::{OrgId, PersonId, StyleId};
-
-/// Who is asking: read by the store from a live session.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Actor {
-    pub person: PersonId,
-    pub org: OrgId,
-    pub role: Role,
-}
-
-impl Actor {
-    pub fn side(&self) -> Side {
-        self.role.side()
-    }
-}
 
 /// What the store has read about a style and the organisation of the one who asks.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -83,6 +69,11 @@ pub struct StylePermit<A> {
 }
 
 impl<A: Act> StylePermit<A> {
+    /// Whom the moves of the exchange are made by.
+    pub fn actor(&self) -> &Actor {
+        &self.actor
+    }
+
     pub fn person(&self) -> &PersonId {
         &self.actor.person
     }

@@ -1,0 +1,312 @@
+//! Publishing: what a revision freezes, what blocks it, and what a revision is afterwards.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use serde::{Deserialize, Serialize};
+
+use crate::spec::document::{FORMAT, Spec};
+use crate::spec::{Digest, ItemId, Section, StyleId, ThreadId, Time};
+
+use super::pending::{Chart, DecimalSign, Finding, NotCanonical, canonical};
+use super::refused::FindingKey;
+use super::thread::{self, Thread};
+use super::{Actor, Refused, Side};
+
+/// What a revision freezes. Its canonical bytes are hashed and kept, and never written again.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Frozen {
+    pub format: u32,
+    pub style: StyleId,
+    pub number: u32,
+    /// The digest of the revision before this one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub previous: Option<Digest>,
+    pub published: Time,
+    /// Why it was published, in the designer's words.
+    pub reason: String,
+    pub spec: Spec,
+    /// The rounded chart: the contract, from which every deviation is taken.
+    pub chart: Chart,
+    /// The warnings that it was published with, and why.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub accepted: Vec<Accepted>,
+    /// How its numbers are written, in every language.
+    pub decimal: DecimalSign,
+    /// The originals that it shows, in the order of their digests.
+    #[serde(default, skip_serializing_if = "BTreeSet::is_empty")]
+    pub files: BTreeSet<Digest>,
+    /// The version of the rules that checked it.
+    pub rules: u32,
+}
+
+/// A warning that was published with a reason.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Accepted {
+    pub code: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub item: Option<ItemId>,
+    pub reason: String,
+}
+
+impl Frozen {
+    /// The exact bytes to keep, and their digest.
+    pub fn seal(&self) -> Result<(Vec<u8>, Digest), NotCanonical> {
+        let bytes = canonical(self)?;
+        let digest = Digest::of(&bytes);
+        Ok((bytes, digest))
+    }
+
+    /// Reads the kept bytes.
+    pub fn read(bytes: &[u8]) -> Result<Frozen, NotCanonical> {
+        serde_json::from_slice(bytes)
+    }
+}
+
+/// The revision published before, withdrawn or not.
+#[derive(Debug, Clone, Copy)]
+pub struct Previous<'a> {
+    pub number: u32,
+    pub digest: &'a Digest,
+    pub spec: &'a Spec,
+    pub decimal: DecimalSign,
+}
+
+/// Everything that publishing looks at, read together under the style's lock.
+#[derive(Debug, Clone)]
+pub struct Publishing<'a> {
+    pub style: &'a StyleId,
+    pub at: &'a Time,
+    pub reason: &'a str,
+    pub draft: &'a Spec,
+    pub chart: &'a Chart,
+    pub decimal: DecimalSign,
+    pub rules: u32,
+    /// The version of every section that the form showed.
+    pub shown: &'a BTreeMap<Section, i64>,
+    /// The version of every section as it was read now.
+    pub read: &'a BTreeMap<Section, i64>,
+    pub findings: &'a [Finding],
+    /// The reasons typed for the warnings.
+    pub accepted: &'a BTreeMap<FindingKey, String>,
+    pub previous: Option<Previous<'a>>,
+    /// Every item that the change list against the previous revision names.
+    pub touched: &'a BTreeSet<ItemId>,
+    /// The style's threads, with every factory.
+    pub threads: &'a [Thread],
+}
+
+/// What publishing comes to.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Published {
+    pub frozen: Frozen,
+    /// The agreed must-fixes that this revision carries: they become *changed* in it.
+    pub carries: Vec<ThreadId>,
+}
+
+/// Publishes a draft, or says what stands in the way.
+pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
+    let sections: Vec<Section> = Section::ALL
+        .into_iter()
+        .filter(|section| with.shown.get(section) != with.read.get(section))
+        .collect();
+    if !sections.is_empty() {
+        return Err(Refused::SectionMoved { sections });
+    }
+    let count = with
+        .findings
+        .iter()
+        .filter(|finding| finding.is_error)
+        .count();
+    if count > 0 {
+        return Err(Refused::ErrorsRemain { count });
+    }
+    if let Some(previous) = with.previous
+        && previous.spec == with.draft
+        && previous.decimal == with.decimal
+    {
+        return Err(Refused::DraftUnchanged {
+            newest: previous.number,
+        });
+    }
+
+    let agreed = with.threads.iter().filter(|thread| {
+        thread.kind == thread::Kind::MustFix && thread.state == thread::State::Agreed
+    });
+    let (carried, unchanged): (Vec<&Thread>, Vec<&Thread>) =
+        agreed.partition(|thread| with.touched.contains(&thread.item));
+    if !unchanged.is_empty() {
+        return Err(Refused::MustFixUnchanged {
+            threads: ids(&unchanged),
+        });
+    }
+
+    let accepted = accept(with.findings, with.accepted)?;
+    let reason = with.reason.trim();
+    if reason.is_empty() {
+        return Err(Refused::ReasonMissing);
+    }
+
+    Ok(Published {
+        frozen: Frozen {
+            format: FORMAT,
+            style: with.style.clone(),
+            number: with.previous.map_or(1, |previous| previous.number + 1),
+            previous: with.previous.map(|previous| previous.digest.clone()),
+            published: with.at.clone(),
+            reason: reason.to_owned(),
+            spec: with.draft.clone(),
+            chart: with.chart.clone(),
+            accepted,
+            decimal: with.decimal,
+            files: files(with.draft),
+            rules: with.rules,
+        },
+        carries: ids(&carried),
+    })
+}
+
+/// Every warning with its typed reason.
+fn accept(
+    findings: &[Finding],
+    reasons: &BTreeMap<FindingKey, String>,
+) -> Result<Vec<Accepted>, Refused> {
+    let mut accepted = Vec::new();
+    let mut missing = Vec::new();
+    for finding in findings.iter().filter(|finding| !finding.is_error) {
+        let key = FindingKey {
+            code: finding.code.clone(),
+            item: finding.item.clone(),
+        };
+        match reasons.get(&key).map(|reason| reason.trim()) {
+            Some(reason) if !reason.is_empty() => accepted.push(Accepted {
+                code: key.code,
+                item: key.item,
+                reason: reason.to_owned(),
+            }),
+            _ => missing.push(key),
+        }
+    }
+    if missing.is_empty() {
+        Ok(accepted)
+    } else {
+        Err(Refused::WarningReasonMissing { warnings: missing })
+    }
+}
+
+fn files(spec: &Spec) -> BTreeSet<Digest> {
+    spec.drawings
+        .drawings
+        .iter()
+        .map(|drawing| drawing.file.clone())
+        .collect()
+}
+
+fn ids(threads: &[&Thread]) -> Vec<ThreadId> {
+    threads.iter().map(|thread| thread.id.clone()).collect()
+}
+
+/// What is known of one published revision.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Fact {
+    pub number: u32,
+    /// Why it was withdrawn.
+    pub withdrawn: Option<String>,
+}
+
+/// What a published revision is now.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Standing {
+    Current,
+    /// `by` is the newest; `current` is the one to use, none when the newest was withdrawn.
+    Superseded {
+        by: u32,
+        current: Option<u32>,
+    },
+    /// Every page and print of it says stop.
+    Withdrawn {
+        reason: String,
+        current: Option<u32>,
+    },
+}
+
+impl Standing {
+    /// The stable name.
+    pub fn name(&self) -> &'static str {
+        match self {
+            Standing::Current => "current",
+            Standing::Superseded { .. } => "superseded",
+            Standing::Withdrawn { .. } => "withdrawn",
+        }
+    }
+
+    /// Refused with the current one, if any, unless this is it.
+    pub fn must_be_current(&self) -> Result<(), Refused> {
+        match self {
+            Standing::Current => Ok(()),
+            Standing::Superseded { current, .. } | Standing::Withdrawn { current, .. } => {
+                Err(Refused::NotCurrent { current: *current })
+            }
+        }
+    }
+}
+
+/// The number of the current revision: the newest, unless it was withdrawn. An older one never
+/// comes back; a correction is always a new revision.
+pub fn current(revisions: &[Fact]) -> Option<u32> {
+    let newest = revisions.iter().max_by_key(|fact| fact.number)?;
+    newest.withdrawn.is_none().then_some(newest.number)
+}
+
+/// What revision `number` is now; `None` if it is not among `revisions`.
+pub fn standing(number: u32, revisions: &[Fact]) -> Option<Standing> {
+    let fact = revisions.iter().find(|fact| fact.number == number)?;
+    let newest = revisions.iter().map(|fact| fact.number).max()?;
+    let current = current(revisions);
+    Some(match &fact.withdrawn {
+        Some(reason) => Standing::Withdrawn {
+            reason: reason.clone(),
+            current,
+        },
+        None if number == newest => Standing::Current,
+        None => Standing::Superseded {
+            by: newest,
+            current,
+        },
+    })
+}
+
+/// Withdraws a revision: never made new again, and nothing takes its place until one is published.
+pub fn withdraw(by: &Actor, standing: &Standing, reason: &str) -> Result<(), Refused> {
+    if by.side() != Side::Brand {
+        return Err(Refused::OnlyBrand);
+    }
+    if matches!(standing, Standing::Withdrawn { .. }) {
+        return Err(Refused::AlreadyWithdrawn);
+    }
+    if reason.trim().is_empty() {
+        return Err(Refused::ReasonMissing);
+    }
+    Ok(())
+}
+
+/// A factory says that it has seen this revision and works to no other.
+pub fn acknowledge(
+    by: &Actor,
+    standing: &Standing,
+    shared: bool,
+    acknowledged: bool,
+) -> Result<(), Refused> {
+    if by.side() != Side::Factory {
+        return Err(Refused::OnlyFactory);
+    }
+    if !shared {
+        return Err(Refused::NotShared);
+    }
+    standing.must_be_current()?;
+    if acknowledged {
+        return Err(Refused::AlreadyAcknowledged);
+    }
+    Ok(())
+}
