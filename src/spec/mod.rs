@@ -1,10 +1,12 @@
 //! The garment document and its arithmetic. Pure: no I/O, no clock, no async, no SQL.
 
+pub mod canon;
 pub mod chart;
 pub mod document;
 pub mod id;
 pub mod units;
 
+pub use canon::{CanonError, from_canonical, nfc, to_canonical};
 pub use chart::{Chart, Graded, grade, grade_point};
 pub use document::{Section, Spec};
 pub use id::*;
