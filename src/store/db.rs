@@ -32,12 +32,21 @@ enum Pools {
     Postgres(PgPool),
 }
 
-/// One act. It is seen by others when it is committed; dropped, it never happened.
+/// One act. It is seen by others when it is committed; dropped, it never happened (the rollback
+/// runs before the connection's next use).
 ///
 /// The calls take `&self`, so that one function reads through a [`Db`] or a `Tx`; statements of
 /// one transaction still run one after another.
 #[derive(Debug)]
-pub struct Tx(Mutex<Open>);
+pub struct Tx(Mutex<Act>);
+
+#[derive(Debug)]
+struct Act {
+    open: Open,
+    /// A statement failed. PostgreSQL then answers COMMIT with a silent rollback, SQLite would
+    /// keep the rest: here neither is called done.
+    failed: bool,
+}
 
 #[derive(Debug)]
 enum Open {
@@ -115,7 +124,10 @@ impl Db {
             }
             Pools::Postgres(pool) => Open::Postgres(pool.begin().await?),
         };
-        Ok(Tx(Mutex::new(open)))
+        Ok(Tx(Mutex::new(Act {
+            open,
+            failed: false,
+        })))
     }
 
     /// Waits for running statements and closes every connection.
@@ -151,45 +163,51 @@ impl Read for Tx {
         sql: &'static str,
         values: Vec<Value>,
     ) -> Result<Vec<T>, StoreError> {
-        match &mut *self.0.lock().await {
+        let mut act = self.0.lock().await;
+        let rows = match &mut act.open {
             Open::Sqlite(tx) => rows::sqlite(tx, sql, values).await,
             Open::Postgres(tx) => rows::postgres(tx, sql, values).await,
-        }
+        };
+        act.failed |= rows.is_err();
+        rows
     }
 }
 
 impl Tx {
     /// Runs a statement that writes. Returns how many rows it touched.
     ///
-    /// Errors: `Unique` when something is there already. On PostgreSQL any error ends the act:
-    /// what follows in the same transaction is refused, so look before writing.
+    /// Errors: `Unique` when something is there already. Any error ends the act: PostgreSQL
+    /// refuses what follows, and neither database commits it. So look before writing, or write
+    /// `ON CONFLICT DO NOTHING` and count.
     pub async fn run(&self, sql: &'static str, values: Vec<Value>) -> Result<u64, StoreError> {
-        Ok(match &mut *self.0.lock().await {
+        let mut act = self.0.lock().await;
+        let touched = match &mut act.open {
             Open::Sqlite(tx) => rows::query::<Sqlite>(sql, values)
                 .execute(&mut **tx)
-                .await?
-                .rows_affected(),
+                .await
+                .map(|done| done.rows_affected()),
             Open::Postgres(tx) => rows::query::<Postgres>(sql, values)
                 .execute(&mut **tx)
-                .await?
-                .rows_affected(),
-        })
+                .await
+                .map(|done| done.rows_affected()),
+        };
+        act.failed |= touched.is_err();
+        Ok(touched?)
     }
 
     /// Ends the act: from here on it is on the disk and seen by all.
+    ///
+    /// Errors: `Failed` when one of its statements did; nothing is kept then.
     pub async fn commit(self) -> Result<(), StoreError> {
-        Ok(match self.0.into_inner() {
+        let act = self.0.into_inner();
+        if act.failed {
+            return Err(StoreError::Failed);
+        }
+        match act.open {
             Open::Sqlite(tx) => tx.commit().await?,
             Open::Postgres(tx) => tx.commit().await?,
-        })
-    }
-
-    /// Ends the act as if it had never begun. Dropping does the same, at the connection's next use.
-    pub async fn rollback(self) -> Result<(), StoreError> {
-        Ok(match self.0.into_inner() {
-            Open::Sqlite(tx) => tx.rollback().await?,
-            Open::Postgres(tx) => tx.rollback().await?,
-        })
+        }
+        Ok(())
     }
 }
 

@@ -18,6 +18,10 @@ pub enum StoreError {
     #[error("it exists already")]
     Unique(#[source] sqlx::Error),
 
+    /// The act cannot be committed: a statement of it failed, so nothing of it is kept.
+    #[error("a part of this failed, so nothing of it is kept")]
+    Failed,
+
     /// A row that had to be there is not.
     #[error("no such row")]
     Missing,
@@ -59,19 +63,25 @@ impl StoreError {
     }
 }
 
+/// Codes of refusals that pass. SQLite: another program kept the file busy for too long.
+/// PostgreSQL: too many connections, going down, coming up, deadlock.
+/// <https://sqlite.org/rescode.html>, <https://www.postgresql.org/docs/current/errcodes-appendix.html>
+const PASSING: [&str; 5] = ["5", "53300", "57P01", "57P03", "40P01"];
+
 impl From<sqlx::Error> for StoreError {
     fn from(error: sqlx::Error) -> Self {
         use sqlx::Error as E;
-        let unique = |e: &E| {
-            e.as_database_error()
-                .is_some_and(|e| e.is_unique_violation())
-        };
-        match error {
+        match &error {
             E::Io(_) | E::Tls(_) | E::PoolTimedOut | E::PoolClosed | E::WorkerCrashed => {
                 Self::Unavailable(error)
             }
-            error if unique(&error) => Self::Unique(error),
-            error => Self::Sql(error),
+            E::Database(refusal) if refusal.is_unique_violation() => Self::Unique(error),
+            E::Database(refusal)
+                if refusal.code().is_some_and(|code| PASSING.contains(&&*code)) =>
+            {
+                Self::Unavailable(error)
+            }
+            _ => Self::Sql(error),
         }
     }
 }

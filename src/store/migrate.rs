@@ -11,6 +11,8 @@ use sqlx::{ConnectOptions, Connection};
 
 use super::{StoreError, guard};
 
+// `run_direct` and not `run`: the future of the latter cannot be sent between threads
+// ("implementation of `Acquire` is not general enough").
 static MIGRATIONS: Migrator = sqlx::migrate!("./migrations");
 
 /// Migrates an SQLite file. Two programs that start at once take turns by a lock on `PATH.lock`,
@@ -19,7 +21,7 @@ pub(super) async fn sqlite(path: &Path, options: SqliteConnectOptions) -> Result
     let _turn = lock(path).await?;
     // With foreign keys on, a migration that rebuilds a table would delete what points to it.
     let mut connection = options.foreign_keys(false).connect().await?;
-    MIGRATIONS.run(&mut connection).await?;
+    MIGRATIONS.run_direct(None, &mut connection, false).await?;
     let lost: Option<(String, Option<i64>, String)> =
         sqlx::query_as("SELECT \"table\", rowid, parent FROM pragma_foreign_key_check")
             .fetch_optional(&mut connection)
@@ -37,7 +39,7 @@ pub(super) async fn sqlite(path: &Path, options: SqliteConnectOptions) -> Result
 /// Migrates a PostgreSQL database; sqlx takes an advisory lock for the time.
 pub(super) async fn postgres(options: &PgConnectOptions) -> Result<(), StoreError> {
     let mut connection = options.connect().await?;
-    MIGRATIONS.run(&mut connection).await?;
+    MIGRATIONS.run_direct(None, &mut connection, false).await?;
     guard::postgres(&mut connection).await?;
     connection.close().await?;
     Ok(())

@@ -4,3 +4,5 @@
 mod support;
 
 mod base;
+mod guard;
+mod sqlite;
