@@ -6,10 +6,9 @@ const LONGEST: usize = 500;
 
 /// Everything that people read or write here; what is generated or downloaded lies elsewhere.
 fn all_files() -> Vec<File> {
-    const FOLDERS: [&str; 8] = [
+    const FOLDERS: [&str; 7] = [
         ".ci",
         "benches",
-        "language",
         "migrations",
         "src",
         "static",
@@ -121,9 +120,11 @@ fn machine_paths() -> Vec<String> {
     folders.into_iter().chain(hosts).collect()
 }
 
+/// `mktemp` names a place that every machine has, and a new name in it.
 fn machine_words(file: &File) -> Vec<String> {
     let words = machine_paths();
     let lines = file.text.lines().enumerate();
+    let lines = lines.filter(|(_, line)| !line.contains("mktemp -d "));
     lines
         .flat_map(|(number, line)| {
             let said = words.iter().filter(move |word| names(line, word));

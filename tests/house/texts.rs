@@ -37,7 +37,7 @@ fn every_language_has_the_same_messages() {
 #[test]
 fn every_file_of_texts_is_compiled_in() {
     for language in Language::ALL {
-        let folder = format!("language/{}", language.tag());
+        let folder = format!("src/language/{}", language.tag());
         let on_disk: Names = files(&folder, &[".ftl"])
             .into_iter()
             .map(|it| it.path)
