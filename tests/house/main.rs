@@ -4,5 +4,6 @@ mod arrows;
 mod files;
 mod fluent;
 mod source;
+mod sql;
 mod templates;
 mod texts;
