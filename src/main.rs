@@ -1,3 +1,1 @@
-//! Hands over to the command line.
-
 fn main() {}

@@ -7,9 +7,8 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
+use crate::spec::canon::{CanonError, from_canonical, to_canonical};
 use crate::spec::{Digest, OrgId, PersonId, StyleId, Time};
-
-use super::pending::{NotCanonical, canonical};
 
 super::named! {
     /// What was done.
@@ -52,7 +51,7 @@ pub struct Draft {
     pub hashes: BTreeMap<String, Digest>,
 }
 
-/// One act in its place. Its canonical bytes are kept as they were hashed.
+/// One act in its place. Its canonical text is kept as it was hashed.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Entry {
@@ -95,16 +94,17 @@ impl Head {
     }
 }
 
-/// An entry, its bytes to keep, and the head that the chain has with it.
+/// An entry, its text to keep, and the head that the chain has with it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Appended {
     pub entry: Entry,
-    pub bytes: Vec<u8>,
+    /// Its canonical text, to keep as it is.
+    pub body: String,
     pub head: Head,
 }
 
 /// Gives an act its place at the end of the chain.
-pub fn append(head: &Head, draft: Draft) -> Result<Appended, NotCanonical> {
+pub fn append(head: &Head, draft: Draft) -> Result<Appended, CanonError> {
     let entry = Entry {
         seq: head.seq + 1,
         at: draft.at,
@@ -117,12 +117,12 @@ pub fn append(head: &Head, draft: Draft) -> Result<Appended, NotCanonical> {
         hashes: draft.hashes,
         before: head.hash.clone(),
     };
-    let bytes = canonical(&entry)?;
+    let body = String::from_utf8(to_canonical(&entry)?).expect("the canonical form is text");
     let head = Head {
         seq: entry.seq,
-        hash: Digest::of(&bytes),
+        hash: Digest::of(body.as_bytes()),
     };
-    Ok(Appended { entry, bytes, head })
+    Ok(Appended { entry, body, head })
 }
 
 /// The first entry of a chain that does not hold.
@@ -137,9 +137,9 @@ pub struct FirstFault {
 /// What does not hold about it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum Fault {
-    #[error("its bytes are not those that were hashed")]
-    ChangedBytes,
-    #[error("its bytes are no entry")]
+    #[error("its text is not the one that was hashed")]
+    Changed,
+    #[error("its text is no entry")]
     Unreadable,
     #[error("it stands where another is due: its own number is {found}")]
     Gap { found: u64 },
@@ -189,14 +189,14 @@ impl Verifier {
         }
     }
 
-    /// Takes the next stored entry: its bytes and the hash that is kept beside them.
-    pub fn next(&mut self, bytes: &[u8], hash: &Digest) -> Result<Entry, FirstFault> {
+    /// Takes the next stored entry: its text and the hash that is kept beside it.
+    pub fn next(&mut self, body: &str, hash: &Digest) -> Result<Entry, FirstFault> {
         let seq = self.head.seq + 1;
         let fault = |fault| FirstFault { seq, fault };
-        if Digest::of(bytes) != *hash {
-            return Err(fault(Fault::ChangedBytes));
+        if Digest::of(body.as_bytes()) != *hash {
+            return Err(fault(Fault::Changed));
         }
-        let entry: Entry = serde_json::from_slice(bytes).map_err(|_| fault(Fault::Unreadable))?;
+        let entry: Entry = from_canonical(body.as_bytes()).map_err(|_| fault(Fault::Unreadable))?;
         if entry.seq != seq {
             return Err(fault(Fault::Gap { found: entry.seq }));
         }
@@ -229,13 +229,13 @@ impl Verifier {
 /// every entry to exactly that end.
 pub fn verify<'a>(
     style: &StyleId,
-    entries: impl IntoIterator<Item = (&'a [u8], &'a Digest)>,
+    entries: impl IntoIterator<Item = (&'a str, &'a Digest)>,
     kept: &Head,
 ) -> Result<(), FirstFault> {
     let mut verifier = Verifier::new(style);
     verifier.expect(kept)?;
-    for (bytes, hash) in entries {
-        verifier.next(bytes, hash)?;
+    for (body, hash) in entries {
+        verifier.next(body, hash)?;
     }
     let end = verifier.finish()?;
     if end == *kept {
@@ -275,3 +275,6 @@ impl Salt {
 pub fn salted(salt: &Salt, content: &str) -> Digest {
     Digest::of([salt.as_str(), content].concat().as_bytes())
 }
+
+#[cfg(test)]
+mod tests;

@@ -4,6 +4,8 @@
 //! Every move takes facts that were read elsewhere and says what comes of it, or why not and what
 //! to do instead ([`Refused`]). Nothing here remembers anything.
 
+#[cfg(test)]
+mod cast;
 pub mod ledger;
 pub mod party;
 mod pending;

@@ -4,10 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
+use crate::spec::canon::{CanonError, from_canonical, to_canonical};
 use crate::spec::document::{FORMAT, Spec};
-use crate::spec::{Digest, ItemId, Section, StyleId, ThreadId, Time};
+use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
 
-use super::pending::{Chart, DecimalSign, Finding, NotCanonical, canonical};
+use super::pending::Finding;
 use super::refused::FindingKey;
 use super::thread::{self, Thread};
 use super::{Actor, Refused, Side};
@@ -52,15 +53,15 @@ pub struct Accepted {
 
 impl Frozen {
     /// The exact bytes to keep, and their digest.
-    pub fn seal(&self) -> Result<(Vec<u8>, Digest), NotCanonical> {
-        let bytes = canonical(self)?;
+    pub fn seal(&self) -> Result<(Vec<u8>, Digest), CanonError> {
+        let bytes = to_canonical(self)?;
         let digest = Digest::of(&bytes);
         Ok((bytes, digest))
     }
 
-    /// Reads the kept bytes.
-    pub fn read(bytes: &[u8]) -> Result<Frozen, NotCanonical> {
-        serde_json::from_slice(bytes)
+    /// Reads the kept bytes, and no others.
+    pub fn read(bytes: &[u8]) -> Result<Frozen, CanonError> {
+        from_canonical(bytes)
     }
 }
 
@@ -80,7 +81,6 @@ pub struct Publishing<'a> {
     pub at: &'a Time,
     pub reason: &'a str,
     pub draft: &'a Spec,
-    pub chart: &'a Chart,
     pub decimal: DecimalSign,
     pub rules: u32,
     /// The version of every section that the form showed.
@@ -142,6 +142,9 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
         });
     }
 
+    // What keeps a chart from being made is an error of the checks too.
+    let chart = grade(with.draft).chart(with.draft);
+    let chart = chart.ok_or(Refused::ErrorsRemain { count: 1 })?;
     let accepted = accept(with.findings, with.accepted)?;
     let reason = with.reason.trim();
     if reason.is_empty() {
@@ -157,7 +160,7 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
             published: with.at.clone(),
             reason: reason.to_owned(),
             spec: with.draft.clone(),
-            chart: with.chart.clone(),
+            chart,
             accepted,
             decimal: with.decimal,
             files: files(with.draft),
@@ -310,3 +313,6 @@ pub fn acknowledge(
     }
     Ok(())
 }
+
+#[cfg(test)]
+mod tests;

@@ -9,9 +9,9 @@ use std::collections::BTreeSet;
 
 use serde::Serialize;
 
+use crate::spec::canon::{CanonError, to_canonical};
 use crate::spec::{Digest, ItemId, Length, MeasurementId, PieceId, RoundId, ThreadId};
 
-use super::pending::{NotCanonical, canonical};
 use super::thread::Thread;
 use super::{Actor, Refused, Side};
 
@@ -326,8 +326,8 @@ pub struct Measurement {
 
 impl Record {
     /// The digest of the record's canonical form.
-    pub fn digest(&self) -> Result<Digest, NotCanonical> {
-        Ok(Digest::of(&canonical(self)?))
+    pub fn digest(&self) -> Result<Digest, CanonError> {
+        Ok(Digest::of(&to_canonical(self)?))
     }
 }
 
@@ -338,3 +338,6 @@ fn only(by: &Actor, side: Side) -> Result<(), Refused> {
         Side::Factory => Err(Refused::OnlyFactory),
     }
 }
+
+#[cfg(test)]
+mod tests;

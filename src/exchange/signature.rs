@@ -206,3 +206,6 @@ pub fn agreement(acknowledged: bool, by_factory: bool, by_brand: bool) -> Agreem
         (false, false) => Agreement::Shared,
     }
 }
+
+#[cfg(test)]
+mod tests;

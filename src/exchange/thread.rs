@@ -296,3 +296,6 @@ fn only_brand(by: &Actor) -> Result<(), Refused> {
         Err(Refused::OnlyBrand)
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -167,3 +167,6 @@ fn fit<'a>(points: impl Iterator<Item = (&'a Limits, Length)>) -> (usize, i128) 
         )
     })
 }
+
+#[cfg(test)]
+mod tests;

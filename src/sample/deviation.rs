@@ -2,9 +2,10 @@
 //!
 //! Exactly on tolerance passes. With a zero tolerance any deviation on that side is out.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::spec::{ItemId, Length};
+use crate::spec::chart::Row;
+use crate::spec::{Chart, ItemId, Length, Spec};
 
 /// What one point of one size may measure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -78,24 +79,24 @@ pub struct Deviation {
 
 impl Limits {
     pub fn judge(&self, measured: Length) -> Deviation {
-        let d = measured.as_nm() - self.spec.as_nm();
-        let tolerance = if d < 0 { self.minus } else { self.plus };
-        let beyond = d.abs() - tolerance.as_nm();
-        let verdict = match (beyond > 0, d < 0) {
+        let d = measured - self.spec;
+        let tolerance = if d.is_negative() {
+            self.minus
+        } else {
+            self.plus
+        };
+        let by = d.abs() - tolerance;
+        let verdict = match (by.is_positive(), d.is_negative()) {
             (false, _) => Verdict::Within,
-            (true, false) => Verdict::Over {
-                by: Length::nm(beyond),
-            },
-            (true, true) => Verdict::Under {
-                by: Length::nm(beyond),
-            },
+            (true, false) => Verdict::Over { by },
+            (true, true) => Verdict::Under { by },
         };
         Deviation {
             measured,
-            d: Length::nm(d),
+            d,
             verdict,
-            used: (tolerance > Length::ZERO).then_some(Use {
-                deviation: Length::nm(d.abs()),
+            used: tolerance.is_positive().then_some(Use {
+                deviation: d.abs(),
                 tolerance,
             }),
         }
@@ -104,6 +105,35 @@ impl Limits {
 
 /// What a size's points may measure.
 pub type Column = BTreeMap<ItemId, Limits>;
+
+/// The columns of every size of a published spec, from its frozen chart.
+pub fn columns(spec: &Spec, chart: &Chart) -> BTreeMap<ItemId, Column> {
+    let critical: BTreeSet<&ItemId> = spec
+        .points
+        .points
+        .iter()
+        .filter(|point| point.critical)
+        .map(|point| &point.id)
+        .collect();
+    let column = |index: usize| -> Column {
+        let limits = |row: &Row| {
+            let limits = Limits {
+                spec: *row.values.get(index)?,
+                minus: row.minus,
+                plus: row.plus,
+                critical: critical.contains(&row.point),
+            };
+            Some((row.point.clone(), limits))
+        };
+        chart.rows.iter().filter_map(limits).collect()
+    };
+    chart
+        .sizes
+        .iter()
+        .enumerate()
+        .map(|(index, size)| (size.clone(), column(index)))
+        .collect()
+}
 
 /// One piece, judged.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -160,3 +190,6 @@ impl Summary {
         summary
     }
 }
+
+#[cfg(test)]
+mod tests;
