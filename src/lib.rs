@@ -2,6 +2,9 @@
 //!
 //! The rooms, in reading order. An arrow never points up this list.
 
+#![forbid(unsafe_code)]
+#![warn(clippy::unwrap_used)]
+
 pub mod spec;
 
 pub mod sample;

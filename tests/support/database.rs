@@ -125,6 +125,10 @@ async fn admin() -> PgConnection {
 }
 
 /// Never skipped in silence: a test that did not run proves nothing.
+#[allow(
+    clippy::disallowed_methods,
+    reason = "a test binary has no arguments of ours"
+)]
 fn server() -> String {
     std::env::var("FELLSEAM_TEST_POSTGRES").expect(
         "FELLSEAM_TEST_POSTGRES is not set: run `sh tests/run.sh`, which starts a PostgreSQL for \

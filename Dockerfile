@@ -1,0 +1,19 @@
+FROM rust:1.95-bookworm AS build
+WORKDIR /build
+COPY . .
+RUN cargo build --profile dist --locked --bin fellseam
+
+FROM debian:bookworm-slim
+RUN apt-get update \
+    && apt-get install -y --no-install-recommends ca-certificates curl fonts-dejavu-core \
+    && rm -rf /var/lib/apt/lists/* \
+    && useradd --system --uid 10001 --home-dir /data fellseam \
+    && install -d -o fellseam -g fellseam /data
+COPY --from=build /build/target/dist/fellseam /usr/local/bin/fellseam
+USER fellseam
+VOLUME /data
+EXPOSE 8080
+HEALTHCHECK --interval=15s --timeout=5s --start-period=20s \
+    CMD curl -fsS http://127.0.0.1:8080/healthz || exit 1
+ENTRYPOINT ["fellseam"]
+CMD ["serve", "--listen", "0.0.0.0:8080", "--data", "/data"]
