@@ -3,11 +3,14 @@
 pub mod canon;
 pub mod chart;
 pub mod document;
+pub mod example;
 pub mod id;
+pub mod item;
 pub mod units;
 
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};
 pub use chart::{Chart, Graded, grade, grade_point};
 pub use document::{Section, Spec};
 pub use id::*;
+pub use item::Item;
 pub use units::{DecimalSign, Entered, Length, NotALength, Unit};
