@@ -18,7 +18,8 @@ install_missing() {
     command -v chromium >/dev/null || missing="$missing chromium"
     command -v chromedriver >/dev/null || missing="$missing chromium-driver"
     command -v pdftotext >/dev/null || missing="$missing poppler-utils"
-    [ -d /usr/share/fonts/truetype/noto ] || missing="$missing fonts-noto-core"
+    ls /usr/share/fonts/truetype/noto/NotoSans-Regular.* >/dev/null 2>&1 ||
+        missing="$missing fonts-noto-core"
     ls /usr/share/fonts/opentype/noto/NotoSansCJK* >/dev/null 2>&1 || missing="$missing fonts-noto-cjk"
     ls /usr/lib/postgresql/*/bin/initdb >/dev/null 2>&1 || missing="$missing postgresql"
     if [ -n "$missing" ]; then

@@ -5,9 +5,10 @@ use std::path::PathBuf;
 /// One error type for everything that touches the database.
 #[derive(Debug, thiserror::Error)]
 pub enum StoreError {
-    /// The address names no database that this program knows.
-    #[error("\"{0}\" is no database: write sqlite:PATH or postgres://USER@HOST/NAME")]
-    Address(String),
+    /// The address names no database that this program knows. It is not repeated: it may hold a
+    /// password.
+    #[error("no such kind of database: write sqlite:PATH or postgres://USER@HOST/NAME")]
+    Address,
 
     /// The database cannot be reached just now; trying again may help.
     #[error("the database does not answer: {0}")]

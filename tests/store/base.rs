@@ -316,7 +316,7 @@ async fn an_address_of_neither_kind_is_refused() {
         "mysql://x/y",
     ] {
         let refused = Db::open(address).await.unwrap_err();
-        assert!(matches!(refused, StoreError::Address(_)), "{address}");
+        assert!(matches!(refused, StoreError::Address), "{address}");
         assert!(refused.to_string().contains("write sqlite:PATH"));
     }
 }
