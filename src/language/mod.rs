@@ -30,6 +30,7 @@
 mod message;
 mod names;
 mod negotiate;
+mod sentences;
 mod texts;
 
 pub use message::{Message, Slot, Text};

@@ -1,5 +1,7 @@
 //! What the program's own values are called.
 
+mod exchange;
+
 use crate::spec::Section;
 use crate::spec::document::{Basis, Direction, Market, MeasuringState, Path, View, Wearer};
 use crate::spec::units::Unit;

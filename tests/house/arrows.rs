@@ -72,7 +72,7 @@ const AT_HOME: &[(&str, &[&str])] = &[
     ("unic_langid", &["language"]),
 ];
 
-/// Facts that permits are made from, all in `access`: the store reads them, nobody else makes them.
+/// Facts that permits are made from: the store reads them, nobody else makes them.
 const FACTS: &[&str] = &["Actor", "Share", "StyleFacts"];
 /// Those of them that pages may name (as what an extractor gives), and still not make.
 const FACTS_TO_HOLD: &[&str] = &["Actor"];
@@ -189,7 +189,7 @@ fn complaints(file: &File, crates: &BTreeSet<String>) -> Vec<String> {
         complain(1, "may not move a module by `#[path]`".to_owned());
     }
     for (fact, line) in made_facts(file) {
-        if !matches!(room.as_str(), "access" | "store") && !is_test {
+        if !makes_facts(&room) && !is_test {
             complain(line, format!("may not make the facts `{fact}`"));
         }
     }
@@ -280,9 +280,14 @@ fn outside(room: &str, named: &Named) -> Option<String> {
 
 fn forbidden_fact(room: &str, path: &[String], ending: Ending) -> Option<String> {
     let (target, fact) = (path.first()?, path.last()?);
-    let apart = target == "access" && FACTS.contains(&fact.as_str());
+    let apart = matches!(target.as_str(), "access" | "exchange") && FACTS.contains(&fact.as_str());
     let held = FACTS_TO_HOLD.contains(&fact.as_str()) && ending != Ending::Renamed;
-    (apart && !held && !matches!(room, "access" | "store")).then(|| fact.clone())
+    (apart && !held && !makes_facts(room)).then(|| fact.clone())
+}
+
+/// The store, and the rooms that the facts' own types stand in.
+fn makes_facts(room: &str) -> bool {
+    matches!(room, "access" | "exchange" | "store")
 }
 
 /// Where facts are written out as a literal, outside tests.

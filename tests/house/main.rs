@@ -4,6 +4,7 @@ mod arrows;
 mod files;
 mod fluent;
 mod source;
+#[cfg(feature = "service")]
 mod sql;
 mod templates;
 mod texts;

@@ -55,3 +55,73 @@ basis-full = Full (all the way round)
 basis-linear = Length
 direction-length = Along the length
 direction-width = Across the width
+
+## Who takes part
+
+side-brand = Brand
+side-factory = Factory
+role-owner = Owner
+role-designer = Designer
+role-viewer = Viewer
+role-merchandiser = Merchandiser
+role-sample-room = Sample room
+
+## Revisions
+
+standing-current = Current
+standing-superseded = Superseded
+standing-withdrawn = Withdrawn
+agreement-shared = Shared
+agreement-acknowledged = Acknowledged
+agreement-signed-by-factory = Signed by the factory
+agreement-signed-by-brand = Signed by the brand
+agreement-signed-by-both = Signed by both
+
+## Threads
+
+thread-kind-question = question
+thread-kind-must-fix = must-fix
+thread-kind-suggestion = suggestion
+thread-kind-concession = concession request
+thread-state-open = open
+thread-state-answered = answered
+thread-state-agreed = agreed
+thread-state-changed = changed in revision { $revision }
+thread-state-verified = verified on a sample of revision { $revision }
+thread-state-closed = closed
+thread-state-granted = let pass
+
+## Sample rounds
+
+round-kind-proto = Proto
+round-kind-fit = Fit
+round-kind-size-set = Size set
+round-kind-pre-production = Pre-production
+round-kind-top-of-production = Top of production
+round-state-requested = requested
+round-state-in-work = in work
+round-state-dispatched = dispatched
+round-state-received = received
+round-state-measured = measured
+round-outcome-approved = approved
+round-outcome-approved-with-changes = approved with changes
+round-outcome-remake = remake
+round-outcome-cancelled = cancelled
+
+## Acts in the ledger
+
+act-create = Style started
+act-publish = Revision published
+act-withdraw = Revision withdrawn
+act-share = Shared with a factory
+act-unshare = No longer shared with a factory
+act-acknowledge = Revision acknowledged
+act-ask = Thread raised
+act-message = Message sent
+act-thread-move = Thread moved on
+act-request-round = Sample round asked for
+act-round-move = Sample round moved on
+act-measure = Measurement taken
+act-decide = Sample round decided
+act-sign = Signed
+act-erase = Personal text erased

@@ -1,1 +1,74 @@
 ### Why an act is refused, and the way on.
+
+## Publishing and withdrawing
+
+refused-section-moved = { $count ->
+    [one] One section was
+   *[other] { $count } sections were
+} saved by somebody else after you opened this page. Read what is new below, then publish.
+refused-errors-remain = { $count ->
+    [one] One error is
+   *[other] { $count } errors are
+} left. Correct what is listed below, then publish.
+refused-warning-reason-missing = { $count ->
+    [one] One warning has
+   *[other] { $count } warnings have
+} no reason. Correct it, or write why it stays as it is. The reason is printed in the revision.
+refused-reason-missing = Write a reason. Others will read it later.
+refused-draft-unchanged = The draft is the same as revision { $revision }. Change something first.
+refused-must-fix-unchanged = { $count ->
+    [one] One agreed must-fix is
+   *[other] { $count } agreed must-fixes are
+} not changed in the draft. Change the item, let the must-fix pass, or close it.
+refused-already-withdrawn = This revision is withdrawn already.
+refused-not-current = This is not the current revision. Revision { $revision } is. Read what changed there.
+refused-none-current = This is not the current revision, and there is no current one: the newest was withdrawn. Wait for the brand to publish a new one.
+refused-not-shared = This style is not shared with your factory now. Ask the brand to share it.
+refused-already-acknowledged = Your factory has acknowledged this revision already.
+
+## Whose move it is
+
+refused-only-brand = Only the brand may do this.
+refused-only-factory = Only the factory may do this.
+refused-not-the-asker = Only the person who asked may do this, or somebody who leads their organisation.
+refused-only-brand-closes = Only the brand may close this. It is a thread of the kind: { $kind }.
+refused-other-side-first = The other side has not answered yet. Wait for the answer.
+
+## Threads
+
+refused-thread-not-in = This cannot be done now. The thread is: { $state }.
+refused-thread-closed = This thread is closed. Open it again, or ask a new question.
+refused-no-such-move = This cannot be done with a thread of the kind: { $kind }.
+refused-item-unchanged = Revision { $revision } does not change this item. Change it in the draft and publish first.
+refused-sample-too-old = The sample was made before revision { $revision }. Measure a sample of that revision or a later one.
+
+## Rounds
+
+refused-round-not-in = This cannot be done now. The round is: { $state }.
+refused-nothing-measured = Nothing was measured yet. Measure at least one piece first.
+refused-only-corrections = The round is decided. A value can only be corrected now, not added.
+refused-pieces-missing = Say how many pieces of which size: at least one piece, no more than { $most }, and only sizes of this revision.
+refused-changes-missing = Say what must change: at least one item, with words.
+refused-critical-out = { $count ->
+    [one] One critical point is
+   *[other] { $count } critical points are
+} out of tolerance. Ask for a remake, name them as changes, or grant a concession.
+refused-newer-revision-needed = The last round was approved with changes. Publish a revision after revision { $revision } first, with these changes in it.
+refused-no-newer-revision = There is no newer revision.
+
+## Signing
+
+refused-open-questions = { $count ->
+    [one] One question is open. Answer it; the asker closes it.
+   *[other] { $count } questions are open. Answer them; the asker closes them.
+} Then sign.
+refused-must-fix-open = { $count ->
+    [one] One must-fix is
+   *[other] { $count } must-fixes are
+} not changed in this revision and not let pass. The brand must change it and publish, or let it pass.
+refused-same-person-both-sides = You have signed for the other side of this style. One person never signs for both sides: somebody else must sign.
+refused-already-signed = Your side has signed this already.
+refused-not-acknowledged = Acknowledge this revision first, then sign it.
+refused-nothing-decided = There is no decision to sign yet. The brand must decide the round first.
+refused-role-does-not-sign = Your role does not sign. Ask somebody in your organisation who may.
+refused-screen-moved = This changed after you opened the page. Read it again, then sign.

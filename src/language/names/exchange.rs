@@ -1,0 +1,139 @@
+//! What is called what between a brand and its factories.
+
+use crate::exchange::ledger::Act;
+use crate::exchange::revision::Standing;
+use crate::exchange::signature::Agreement;
+use crate::exchange::{Role, Side, round, thread};
+
+use super::Named;
+use crate::language::message::{Message, Text};
+
+impl Named for Side {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Side::Brand => "side-brand",
+            Side::Factory => "side-factory",
+        })
+    }
+}
+
+impl Named for Role {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Role::Owner => "role-owner",
+            Role::Designer => "role-designer",
+            Role::Viewer => "role-viewer",
+            Role::Merchandiser => "role-merchandiser",
+            Role::SampleRoom => "role-sample-room",
+        })
+    }
+}
+
+impl Named for Standing {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Standing::Current => "standing-current",
+            Standing::Superseded { .. } => "standing-superseded",
+            Standing::Withdrawn { .. } => "standing-withdrawn",
+        })
+    }
+}
+
+impl Named for Agreement {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Agreement::Shared => "agreement-shared",
+            Agreement::Acknowledged => "agreement-acknowledged",
+            Agreement::SignedByFactory => "agreement-signed-by-factory",
+            Agreement::SignedByBrand => "agreement-signed-by-brand",
+            Agreement::SignedByBoth => "agreement-signed-by-both",
+        })
+    }
+}
+
+impl Named for thread::Kind {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            thread::Kind::Question => "thread-kind-question",
+            thread::Kind::MustFix => "thread-kind-must-fix",
+            thread::Kind::Suggestion => "thread-kind-suggestion",
+            thread::Kind::Concession => "thread-kind-concession",
+        })
+    }
+}
+
+impl Named for thread::State {
+    fn name(&self, t: Text) -> Message {
+        match self {
+            thread::State::Open => t.say("thread-state-open"),
+            thread::State::Answered => t.say("thread-state-answered"),
+            thread::State::Agreed => t.say("thread-state-agreed"),
+            thread::State::Changed { revision } => {
+                t.say("thread-state-changed").with("revision", revision)
+            }
+            thread::State::Verified { revision } => {
+                t.say("thread-state-verified").with("revision", revision)
+            }
+            thread::State::Closed => t.say("thread-state-closed"),
+            thread::State::Granted => t.say("thread-state-granted"),
+        }
+    }
+}
+
+impl Named for round::Kind {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            round::Kind::Proto => "round-kind-proto",
+            round::Kind::Fit => "round-kind-fit",
+            round::Kind::SizeSet => "round-kind-size-set",
+            round::Kind::PreProduction => "round-kind-pre-production",
+            round::Kind::TopOfProduction => "round-kind-top-of-production",
+        })
+    }
+}
+
+impl Named for round::State {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            round::State::Requested => "round-state-requested",
+            round::State::InWork => "round-state-in-work",
+            round::State::Dispatched => "round-state-dispatched",
+            round::State::Received => "round-state-received",
+            round::State::Measured => "round-state-measured",
+            round::State::Decided(outcome) => return outcome.name(t),
+        })
+    }
+}
+
+impl Named for round::Outcome {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            round::Outcome::Approved => "round-outcome-approved",
+            round::Outcome::ApprovedWithChanges => "round-outcome-approved-with-changes",
+            round::Outcome::Remake => "round-outcome-remake",
+            round::Outcome::Cancelled => "round-outcome-cancelled",
+        })
+    }
+}
+
+impl Named for Act {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Act::Create => "act-create",
+            Act::Publish => "act-publish",
+            Act::Withdraw => "act-withdraw",
+            Act::Share => "act-share",
+            Act::Unshare => "act-unshare",
+            Act::Acknowledge => "act-acknowledge",
+            Act::Ask => "act-ask",
+            Act::Message => "act-message",
+            Act::ThreadMove => "act-thread-move",
+            Act::RequestRound => "act-request-round",
+            Act::RoundMove => "act-round-move",
+            Act::Measure => "act-measure",
+            Act::Decide => "act-decide",
+            Act::Sign => "act-sign",
+            Act::Erase => "act-erase",
+        })
+    }
+}

@@ -1,0 +1,130 @@
+//! Whole sentences for what the pure rooms found: why an act is refused and the way on,
+//! and what a signature is put to.
+//!
+//! Where a refusal carries a list (threads, points, sections), the sentence gives its length and the
+//! page shows the list below it, with links.
+
+use crate::exchange::Refused;
+use crate::exchange::round::MOST_PIECES;
+use crate::exchange::signature::Statement;
+
+use super::message::{Message, Text};
+
+impl Text {
+    /// What the signer declares. The subject, with its digest, stands beside it.
+    pub fn statement(self, statement: Statement) -> Message {
+        self.say(match statement {
+            Statement::RevisionByFactory => "statement-revision-factory",
+            Statement::RevisionByBrand => "statement-revision-brand",
+            Statement::RoundByFactory => "statement-round-factory",
+            Statement::RoundByBrand => "statement-round-brand",
+        })
+    }
+
+    /// Why, and what to do.
+    pub fn why(self, refused: &Refused) -> Message {
+        let t = self;
+        match refused {
+            Refused::SectionMoved { sections } => {
+                t.say("refused-section-moved").with("count", sections.len())
+            }
+            Refused::ErrorsRemain { count } => t.say("refused-errors-remain").with("count", count),
+            Refused::WarningReasonMissing { warnings } => t
+                .say("refused-warning-reason-missing")
+                .with("count", warnings.len()),
+            Refused::ReasonMissing => t.say("refused-reason-missing"),
+            Refused::DraftUnchanged { newest } => {
+                t.say("refused-draft-unchanged").with("revision", newest)
+            }
+            Refused::MustFixUnchanged { threads } => t
+                .say("refused-must-fix-unchanged")
+                .with("count", threads.len()),
+            Refused::AlreadyWithdrawn => t.say("refused-already-withdrawn"),
+            Refused::NotCurrent {
+                current: Some(revision),
+            } => t.say("refused-not-current").with("revision", revision),
+            Refused::NotCurrent { current: None } => t.say("refused-none-current"),
+            Refused::NotShared => t.say("refused-not-shared"),
+            Refused::AlreadyAcknowledged => t.say("refused-already-acknowledged"),
+
+            Refused::OnlyBrand => t.say("refused-only-brand"),
+            Refused::OnlyFactory => t.say("refused-only-factory"),
+            Refused::NotTheAsker => t.say("refused-not-the-asker"),
+            Refused::OnlyBrandCloses { kind } => t
+                .say("refused-only-brand-closes")
+                .with("kind", t.name(kind)),
+            Refused::OtherSideFirst => t.say("refused-other-side-first"),
+
+            Refused::ThreadNotIn { state } => {
+                t.say("refused-thread-not-in").with("state", t.name(state))
+            }
+            Refused::ThreadClosed => t.say("refused-thread-closed"),
+            Refused::NoSuchMove { kind } => {
+                t.say("refused-no-such-move").with("kind", t.name(kind))
+            }
+            Refused::ItemUnchanged { revision } => {
+                t.say("refused-item-unchanged").with("revision", revision)
+            }
+            Refused::SampleTooOld { changed_in } => {
+                t.say("refused-sample-too-old").with("revision", changed_in)
+            }
+
+            Refused::RoundNotIn { state } => {
+                t.say("refused-round-not-in").with("state", t.name(state))
+            }
+            Refused::NothingMeasured => t.say("refused-nothing-measured"),
+            Refused::OnlyCorrections => t.say("refused-only-corrections"),
+            Refused::PiecesMissing => t.say("refused-pieces-missing").with("most", MOST_PIECES),
+            Refused::ChangesMissing => t.say("refused-changes-missing"),
+            Refused::CriticalOut { points } => {
+                t.say("refused-critical-out").with("count", points.len())
+            }
+            Refused::NewerRevisionNeeded { than } => t
+                .say("refused-newer-revision-needed")
+                .with("revision", than),
+            Refused::NoNewerRevision => t.say("refused-no-newer-revision"),
+
+            Refused::OpenQuestions { threads } => {
+                t.say("refused-open-questions").with("count", threads.len())
+            }
+            Refused::MustFixOpen { threads } => {
+                t.say("refused-must-fix-open").with("count", threads.len())
+            }
+            Refused::SamePersonBothSides => t.say("refused-same-person-both-sides"),
+            Refused::AlreadySigned => t.say("refused-already-signed"),
+            Refused::NotAcknowledged => t.say("refused-not-acknowledged"),
+            Refused::NothingDecided => t.say("refused-nothing-decided"),
+            Refused::RoleDoesNotSign => t.say("refused-role-does-not-sign"),
+            Refused::ScreenMoved => t.say("refused-screen-moved"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::Language;
+    use super::*;
+    use crate::exchange::{round, thread};
+
+    #[test]
+    fn a_refusal_says_why_and_the_way_on() {
+        let t = Language::English.text();
+        let why = |refused| t.why(&refused).to_string();
+        assert_eq!(
+            why(Refused::ThreadNotIn {
+                state: thread::State::Changed { revision: 3 },
+            }),
+            "This cannot be done now. The thread is: changed in revision 3."
+        );
+        assert_eq!(
+            why(Refused::RoundNotIn {
+                state: round::State::Decided(round::Outcome::Remake),
+            }),
+            "This cannot be done now. The round is: remake."
+        );
+        assert_eq!(
+            why(Refused::OpenQuestions { threads: vec![] }),
+            "0 questions are open. Answer them; the asker closes them. Then sign."
+        );
+    }
+}
