@@ -1,5 +1,5 @@
-//! Whole sentences for what the pure rooms found: why an act is refused and the way on,
-//! and what a signature is put to.
+//! Whole sentences for what the pure rooms found: why an act is refused or a value not
+//! taken, with the way on, and what a signature is put to.
 //!
 //! Where a refusal carries a list (threads, points, sections), the sentence gives its length and the
 //! page shows the list below it, with links.
@@ -7,6 +7,7 @@
 use crate::exchange::Refused;
 use crate::exchange::round::MOST_PIECES;
 use crate::exchange::signature::Statement;
+use crate::spec::units::NotALength;
 
 use super::message::{Message, Text};
 
@@ -19,6 +20,22 @@ impl Text {
             Statement::RoundByFactory => "statement-round-factory",
             Statement::RoundByBrand => "statement-round-brand",
         })
+    }
+
+    /// Why what was typed is not taken as a measurement, and how to write one.
+    pub fn not_a_length(self, why: NotALength, typed: &str) -> Message {
+        match why {
+            NotALength::Empty => self.say("length-empty"),
+            NotALength::NotANumber => self.say("length-not-a-number").with("typed", typed),
+            NotALength::UnknownUnit => self.say("length-unknown-unit").with("typed", typed),
+            NotALength::MayBeThousands => self.say("length-may-be-thousands").with("typed", typed),
+            NotALength::ZeroDivisor => self.say("length-zero-divisor").with("typed", typed),
+            NotALength::FractionNotProper => {
+                self.say("length-fraction-not-proper").with("typed", typed)
+            }
+            NotALength::TooFine => self.say("length-too-fine").with("typed", typed),
+            NotALength::TooLong => self.say("length-too-long").with("typed", typed),
+        }
     }
 
     /// Why, and what to do.
