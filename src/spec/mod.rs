@@ -2,6 +2,7 @@
 
 pub mod canon;
 pub mod chart;
+pub mod check;
 pub mod document;
 pub mod example;
 pub mod id;
@@ -10,6 +11,7 @@ pub mod units;
 
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};
 pub use chart::{Chart, Graded, grade, grade_point};
+pub use check::{Finding, check};
 pub use document::{Section, Spec};
 pub use id::*;
 pub use item::Item;
