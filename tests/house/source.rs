@@ -177,7 +177,7 @@ impl Reader {
                     segments.push(self.word(segment));
                     next += 3;
                 }
-                // A use-tree inside a macro, where `use` may stand further off.
+                // A use-tree in the arguments of a macro, without a `use` before it.
                 Some(TokenTree::Group(group)) if group.delimiter() == Delimiter::Brace => {
                     self.read_use(&segments, group.stream(), line);
                     return next + 3;
