@@ -27,6 +27,7 @@
 //! Ids stand as literals inside the brackets of `say`, also as the arms of a `match` there, so
 //! that `tests/house/texts.rs` can hold templates, source and texts to each other.
 
+mod findings;
 mod message;
 mod names;
 mod negotiate;

@@ -244,4 +244,4 @@ fn blank(text: &str) -> bool {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

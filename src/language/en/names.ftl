@@ -56,6 +56,11 @@ basis-linear = Length
 direction-length = Along the length
 direction-width = Across the width
 
+## Readiness
+
+severity-error = Error
+severity-warning = Warning
+
 ## Who takes part
 
 side-brand = Brand

@@ -257,6 +257,15 @@ const CASES: &[Case] = &[
         |s| *cell(s, "colourway-ink", "part-3") = matching("part-1")),
 ];
 
+/// A finding of every code, for those who say what it means.
+pub(crate) fn one_of_each() -> Vec<Finding> {
+    let tripped = |(code, _, _, trips, _): &Case| {
+        let mut findings = after(trips).into_iter();
+        findings.find(|finding| finding.code == *code)
+    };
+    CASES.iter().filter_map(tripped).collect()
+}
+
 #[test]
 fn every_check_trips_and_just_does_not() {
     for (code, item, field, trips, does_not) in CASES {

@@ -1,0 +1,98 @@
+//! The sentences of the readiness checks.
+
+use crate::spec::check::{Fact, Finding, Severity};
+use crate::spec::units::{DecimalSign, Unit};
+
+use super::message::{Message, Text};
+use super::names::Named;
+
+impl Named for Severity {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Severity::Error => "severity-error",
+            Severity::Warning => "severity-warning",
+        })
+    }
+}
+
+impl Text {
+    /// What was found, on which item, and what to do. Lengths are shown in `unit`, the spec's master
+    /// unit.
+    pub fn finding(self, finding: &Finding, unit: Unit, sign: DecimalSign) -> Message {
+        let sentence = self.say(&format!("check-{}", finding.code.name()));
+        finding
+            .facts
+            .iter()
+            .fold(sentence, |sentence, (name, fact)| match fact {
+                Fact::Text(text) => sentence.with(name, text),
+                Fact::Length(length) => {
+                    let shown = format!("{} {}", length.exact(unit, sign), unit.symbol());
+                    sentence.with(name, shown)
+                }
+            })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::super::Language;
+    use super::*;
+    use crate::spec::check::Code;
+    use crate::spec::check::tests::one_of_each;
+
+    #[test]
+    fn every_code_has_its_sentence_and_every_sentence_a_code() {
+        let codes: BTreeSet<String> = Code::ALL
+            .iter()
+            .map(|code| format!("check-{}", code.name()))
+            .collect();
+        for language in Language::ALL {
+            let files = language.files().iter();
+            let lines = files.flat_map(|(_, content)| content.lines());
+            let ids = lines.filter_map(|line| line.split_once(" = "));
+            let sentences: BTreeSet<String> = ids
+                .map(|(id, _)| id.to_owned())
+                .filter(|id| id.starts_with("check-"))
+                .collect();
+            assert_eq!(sentences, codes, "{}", language.tag());
+        }
+    }
+
+    #[test]
+    fn every_sentence_is_given_what_it_names() {
+        for language in Language::ALL {
+            for finding in one_of_each() {
+                let text = language.text();
+                let text = text.finding(&finding, Unit::Inch, DecimalSign::Point);
+                let text = text.to_string();
+                assert!(!text.contains("{$"), "{text}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_sentence_names_the_item_and_its_figures() {
+        let sentence = |code| {
+            let finding = one_of_each()
+                .into_iter()
+                .find(|finding| finding.code == code)
+                .expect("there is one of each");
+            let t = Language::English.text();
+            t.finding(&finding, Unit::Inch, DecimalSign::Point)
+                .to_string()
+        };
+        assert_eq!(
+            sentence(Code::CellMatchNone),
+            "P3 Zip tape in CHALK is dyed to match P4, which this colourway does without. \
+             Choose another one."
+        );
+        assert_eq!(
+            sentence(Code::ToleranceOverlaps),
+            "A Chest width: this point is critical, and a piece of size XS can pass as S: the \
+             sizes differ by 1 in, and the tolerances are −3/8 in and +5/8 in. Make the \
+             tolerances smaller."
+        );
+    }
+}
