@@ -56,7 +56,6 @@ CREATE TABLE way_in (
     token_hash TEXT PRIMARY KEY,
     kind TEXT NOT NULL CHECK (kind IN ('link', 'code', 'set_up')),
     person TEXT REFERENCES person (id),
-    made_by TEXT REFERENCES person (id),
     made_at TEXT NOT NULL,
     ends_at TEXT NOT NULL,
     used_at TEXT

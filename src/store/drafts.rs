@@ -31,7 +31,6 @@ pub enum Saved {
 #[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
 pub struct LostSave {
     pub id: String,
-    #[sqlx(try_from = "String")]
     pub section: Section,
     /// The version that its writer had before them.
     pub base: i64,
@@ -51,18 +50,9 @@ pub struct SectionVersion {
 
 #[derive(sqlx::FromRow)]
 struct SectionRow {
-    #[sqlx(try_from = "String")]
     section: Section,
     version: i64,
     content: String,
-}
-
-impl TryFrom<String> for Section {
-    type Error = String;
-
-    fn try_from(name: String) -> Result<Self, Self::Error> {
-        Section::from_name(&name).ok_or_else(|| format!("no section is called {name:?}"))
-    }
 }
 
 impl Store {

@@ -66,7 +66,6 @@ struct SessionRow {
     person: PersonId,
     org: OrgId,
     org_name: String,
-    #[sqlx(try_from = "String")]
     role: Role,
     language: String,
     name: Option<String>,
@@ -231,7 +230,7 @@ impl Store {
             let founded = self.is_founded().await?;
             return Ok((row.kind == "set_up" && !founded).then_some(WayIn::SetUp));
         };
-        let found: Option<(String, String, String)> = self
+        let found: Option<(String, Role, String)> = self
             .db
             .maybe(
                 "SELECT o.name, p.role, p.language FROM person p \
@@ -242,8 +241,6 @@ impl Store {
         let Some((org_name, role, language)) = found else {
             return Ok(None);
         };
-        let role = Role::try_from(role)
-            .map_err(|cause| StoreError::corrupt("person", "role", person.as_str(), cause))?;
         Ok(Some(WayIn::For {
             name: name_of(&self.db, &person).await?.unwrap_or_default(),
             org_name,
@@ -357,14 +354,12 @@ async fn spend(store: &Store, tx: &Tx, token: &str) -> Result<Option<PersonId>, 
 }
 
 async fn insert_session(store: &Store, tx: &Tx, person: &PersonId) -> Result<String, StoreError> {
-    let (role,): (String,) = tx
+    let (role,): (Role,) = tx
         .one(
             "SELECT role FROM person WHERE id = $1 AND left_at IS NULL",
             values![person],
         )
         .await?;
-    let role = Role::try_from(role)
-        .map_err(|cause| StoreError::corrupt("person", "role", person.as_str(), cause))?;
     let now = store.world.now();
     let (_, longest) = lifetimes(role.side());
     let token = store.world.token();
@@ -410,7 +405,7 @@ async fn insert_password(
     tx.run(
         "INSERT INTO private_text (id, person, kind, salt, content) \
          VALUES ($1, $2, 'login', $3, $4)",
-        values![store.world.id(), person, store.world.salt(), login],
+        values![store.world.id(), person, store.world.salt().as_str(), login],
     )
     .await?;
     tx.run(

@@ -2,6 +2,9 @@
 
 use std::path::PathBuf;
 
+use crate::exchange::Refused;
+use crate::spec::StyleId;
+
 /// One error type for everything that touches the database.
 #[derive(Debug, thiserror::Error)]
 pub enum StoreError {
@@ -26,6 +29,14 @@ pub enum StoreError {
     /// A row that had to be there is not.
     #[error("no such row")]
     Missing,
+
+    /// The rules of the exchange refuse the move, on this style.
+    #[error("refused: {0}")]
+    Refused(Box<Refused>, StyleId),
+
+    /// The same sender's key came before with another content.
+    #[error("this key was used for something else")]
+    KeyReused,
 
     /// A row holds what no version of this program wrote.
     #[error("table {table}, column {column}, row {row}: {cause}")]
@@ -53,6 +64,12 @@ pub enum StoreError {
 }
 
 impl StoreError {
+    /// For `map_err`: what the rules refuse on this style.
+    pub fn refused(style: &StyleId) -> impl FnOnce(Refused) -> Self {
+        let style = style.clone();
+        move |why| Self::Refused(Box::new(why), style)
+    }
+
     /// Names the place of content that makes no sense, for checks that a column's type cannot make.
     pub fn corrupt(table: &str, column: &str, row: &str, cause: impl ToString) -> Self {
         Self::Corrupt {

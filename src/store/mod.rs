@@ -32,15 +32,74 @@
 //! # Ok(()) }
 //! ```
 
+mod act;
 mod db;
+mod drafts;
+mod entry;
 mod error;
+mod events;
+mod files;
 mod guard;
+mod ledger;
 mod migrate;
+mod needs;
+mod people;
+mod revisions;
+mod rounds;
 mod rows;
+mod shares;
+mod signatures;
+mod styles;
+mod threads;
 mod value;
+mod world;
 
 pub use crate::store_values as values;
 pub use db::{Db, Read, Tx};
 pub use error::StoreError;
 pub use guard::GUARDED;
 pub use value::{Bind, Row, Value};
+
+use std::sync::Arc;
+
+use moka::sync::Cache;
+use tokio::sync::broadcast;
+
+use crate::exchange::revision::Frozen;
+use crate::spec::Digest;
+
+/// How many revisions are kept read; one of 45 points in 8 sizes is about 60 KiB.
+const FROZEN_KEPT: u64 = 500;
+/// How many events a slow listener may be behind before it is told to look at everything again.
+const EVENTS_KEPT: usize = 1024;
+
+/// Everything that is kept: the database, and what it needs of the world. The functions are in the
+/// file of their noun. Each takes a permit, which says who asks and for what.
+#[derive(Debug, Clone)]
+pub struct Store {
+    db: Db,
+    world: World,
+    events: broadcast::Sender<Event>,
+    /// Revisions never change, so what was read once may be kept.
+    frozen: Cache<Digest, Arc<Frozen>>,
+}
+
+impl Store {
+    pub fn new(db: Db, world: World) -> Self {
+        Self {
+            db,
+            world,
+            events: broadcast::Sender::new(EVENTS_KEPT),
+            frozen: Cache::new(FROZEN_KEPT),
+        }
+    }
+
+    pub fn world(&self) -> &World {
+        &self.world
+    }
+
+    /// Waits for running statements and closes every connection.
+    pub async fn close(&self) {
+        self.db.close().await;
+    }
+}

@@ -8,7 +8,6 @@ use crate::spec::{OrgId, PersonId, Time};
 #[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
 pub struct Organisation {
     pub id: OrgId,
-    #[sqlx(try_from = "String")]
     pub kind: Side,
     pub name: String,
 }
@@ -19,29 +18,12 @@ pub struct Person {
     pub id: PersonId,
     pub org: OrgId,
     pub org_name: String,
-    #[sqlx(try_from = "String")]
     pub role: Role,
     pub language: String,
     /// `None`: erased.
     pub name: Option<String>,
     pub made_at: Time,
     pub left_at: Option<Time>,
-}
-
-impl TryFrom<String> for Side {
-    type Error = String;
-
-    fn try_from(name: String) -> Result<Self, Self::Error> {
-        Side::from_name(&name).ok_or_else(|| format!("no side is called {name:?}"))
-    }
-}
-
-impl TryFrom<String> for Role {
-    type Error = String;
-
-    fn try_from(name: String) -> Result<Self, Self::Error> {
-        Role::from_name(&name).ok_or_else(|| format!("no role is called {name:?}"))
-    }
 }
 
 /// A new person to be named by somebody.
@@ -243,7 +225,7 @@ async fn insert_person(
     tx.run(
         "INSERT INTO private_text (id, person, kind, salt, content) \
          VALUES ($1, $2, 'name', $3, $4)",
-        values![store.world.id(), person, store.world.salt(), new.name],
+        values![store.world.id(), person, store.world.salt().as_str(), new.name],
     )
     .await?;
     Ok(person)

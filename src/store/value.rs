@@ -13,7 +13,9 @@ use sqlx::postgres::PgRow;
 use sqlx::sqlite::SqliteRow;
 use sqlx::{Database, Decode, FromRow, Type};
 
+use crate::exchange::{Role, Side, ledger, round, signature, thread};
 use crate::spec::id::*;
+use crate::spec::{Section, Unit};
 
 /// An argument of a statement; `None` is a NULL of that type.
 #[derive(Debug, Clone, PartialEq)]
@@ -128,3 +130,36 @@ text! {
     Digest => |hex| Ok(Digest::try_from(hex)?),
     Time => |text| Ok(Time::try_from(text)?),
 }
+
+/// Lets values that have a stable name be arguments and fields of rows.
+macro_rules! named {
+    ($($type:ty)*) => {$(
+        bind!(Text, $type => |value| value.name().to_owned());
+
+        impl<D: Database> Type<D> for $type
+        where
+            String: Type<D>,
+        {
+            fn type_info() -> D::TypeInfo {
+                String::type_info()
+            }
+
+            fn compatible(column: &D::TypeInfo) -> bool {
+                String::compatible(column)
+            }
+        }
+
+        impl<'r, D: Database> Decode<'r, D> for $type
+        where
+            String: Decode<'r, D>,
+        {
+            fn decode(value: D::ValueRef<'r>) -> Result<Self, BoxDynError> {
+                let name = String::decode(value)?;
+                <$type>::from_name(&name).ok_or_else(|| format!("{name:?} is no value of it").into())
+            }
+        }
+    )*};
+}
+
+named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome ledger::Act
+    signature::SubjectKind }

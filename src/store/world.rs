@@ -3,6 +3,7 @@
 use std::fmt;
 use std::sync::Arc;
 
+use crate::exchange::ledger::Salt;
 use crate::spec::Time;
 
 type Clock = dyn Fn() -> Time + Send + Sync;
@@ -49,9 +50,8 @@ impl World {
     }
 
     /// A salt for the hash of a personal text.
-    pub fn salt(&self) -> String {
-        use base64::Engine as _;
-        base64::engine::general_purpose::URL_SAFE_NO_PAD.encode(self.bytes::<16>())
+    pub fn salt(&self) -> Salt {
+        Salt::new(self.bytes())
     }
 
     /// Eight letters and digits that are not mistaken for each other, to be read from one screen

@@ -1,0 +1,253 @@
+//! An act on a style: one transaction that locks the style, does something, and appends what was
+//! done to the style's ledger.
+
+use std::collections::BTreeMap;
+
+use super::{Read, Store, StoreError, Tx, values};
+use crate::access::{Act, StylePermit};
+use crate::exchange::ledger::{self, Head, Salt};
+use crate::spec::{Digest, OrgId, PersonId, StyleId, Time};
+
+/// An act under way. Dropped, it never happened.
+pub(super) struct StyleAct<'a> {
+    pub tx: Tx,
+    pub at: Time,
+    pub style: StyleId,
+    store: &'a Store,
+    head: Head,
+    person: Option<PersonId>,
+    org: Option<OrgId>,
+    told: Vec<Option<OrgId>>,
+}
+
+/// What an entry of the ledger says beside who and when.
+#[derive(Default)]
+pub(super) struct Said {
+    /// The factory that may read it; `None`: all that the style is shared with.
+    pub visible_to: Option<OrgId>,
+    /// For the brand alone.
+    pub internal: bool,
+    pub ids: BTreeMap<String, String>,
+    pub hashes: BTreeMap<String, Digest>,
+}
+
+impl Said {
+    pub fn to(mut self, org: &OrgId) -> Self {
+        self.visible_to = Some(org.clone());
+        self
+    }
+
+    pub fn id(mut self, name: &str, value: impl ToString) -> Self {
+        self.ids.insert(name.to_owned(), value.to_string());
+        self
+    }
+
+    pub fn hash(mut self, name: &str, value: &Digest) -> Self {
+        self.hashes.insert(name.to_owned(), value.clone());
+        self
+    }
+}
+
+impl Store {
+    /// Begins an act: locks the style, and looks once more whether the permit still holds.
+    ///
+    /// Errors: `Missing` when it does not (the share or the person's access has ended).
+    pub(super) async fn act<A: Act>(
+        &self,
+        permit: &StylePermit<A>,
+    ) -> Result<StyleAct<'_>, StoreError> {
+        let tx = self.db.begin().await?;
+        let (seq, hash): (i64, Digest) = tx
+            .one(
+                "UPDATE ledger_head SET seq = seq + 1 WHERE style = $1 \
+                 AND EXISTS (SELECT 1 FROM person p WHERE p.id = $2 AND p.left_at IS NULL \
+                     AND p.role = $3) \
+                 AND (CAST($4 AS TEXT) IS NULL OR EXISTS (SELECT 1 FROM share s \
+                     WHERE s.style = $1 AND s.org = $4 AND s.ended_at IS NULL)) \
+                 RETURNING seq, hash",
+                values![
+                    permit.style(),
+                    permit.person(),
+                    permit.role(),
+                    permit.tenant()
+                ],
+            )
+            .await?;
+        Ok(StyleAct {
+            tx,
+            at: self.world.now(),
+            style: permit.style().clone(),
+            store: self,
+            head: Head {
+                seq: number("ledger_head", "seq", permit.style().as_str(), seq - 1)?,
+                hash,
+            },
+            person: Some(permit.person().clone()),
+            org: Some(permit.org().clone()),
+            told: Vec::new(),
+        })
+    }
+
+    /// The first act on a style: the caller has inserted its row and no head yet.
+    pub(super) async fn first_act(
+        &self,
+        tx: Tx,
+        style: &StyleId,
+        person: &PersonId,
+        org: &OrgId,
+    ) -> Result<StyleAct<'_>, StoreError> {
+        let head = Head::start(style);
+        tx.run(
+            "INSERT INTO ledger_head (style, seq, hash) VALUES ($1, 0, $2)",
+            values![style, head.hash],
+        )
+        .await?;
+        Ok(StyleAct {
+            tx,
+            at: self.world.now(),
+            style: style.clone(),
+            store: self,
+            head,
+            person: Some(person.clone()),
+            org: Some(org.clone()),
+            told: Vec::new(),
+        })
+    }
+
+    /// An act of the program itself, by the person who runs it.
+    pub(super) async fn program_act(
+        &self,
+        tx: Tx,
+        style: &StyleId,
+    ) -> Result<StyleAct<'_>, StoreError> {
+        let (seq, hash): (i64, Digest) = tx
+            .one(
+                "UPDATE ledger_head SET seq = seq + 1 WHERE style = $1 RETURNING seq, hash",
+                values![style],
+            )
+            .await?;
+        Ok(StyleAct {
+            tx,
+            at: self.world.now(),
+            style: style.clone(),
+            store: self,
+            head: Head {
+                seq: number("ledger_head", "seq", style.as_str(), seq - 1)?,
+                hash,
+            },
+            person: None,
+            org: None,
+            told: Vec::new(),
+        })
+    }
+}
+
+impl<'a> StyleAct<'a> {
+    /// The chain's end so far: signatures carry it.
+    pub fn head(&self) -> &Head {
+        &self.head
+    }
+
+    /// Takes the transaction back, for an act that goes through several styles.
+    pub async fn close(mut self) -> Result<Tx, StoreError> {
+        self.keep_head().await?;
+        for org in self.told.drain(..) {
+            self.store.tell(&self.style, org);
+        }
+        Ok(self.tx)
+    }
+
+    /// Appends what was done to the ledger.
+    pub async fn record(&mut self, act: ledger::Act, said: Said) -> Result<(), StoreError> {
+        let internal = said.internal;
+        let visible_to = said.visible_to.clone();
+        let draft = ledger::Draft {
+            at: self.at.clone(),
+            act,
+            person: self.person.clone(),
+            org: self.org.clone(),
+            visible_to: said.visible_to,
+            internal: said.internal,
+            ids: said.ids,
+            hashes: said.hashes,
+        };
+        let appended = ledger::append(&self.head, draft).map_err(|cause| {
+            StoreError::corrupt("ledger", "body", self.style.as_str(), cause)
+        })?;
+        let body = String::from_utf8(appended.bytes)
+            .map_err(|cause| StoreError::corrupt("ledger", "body", self.style.as_str(), cause))?;
+        self.tx
+            .run(
+                "INSERT INTO ledger (style, seq, at, act, person, visible_to, internal, body, \
+                 hash) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9)",
+                values![
+                    self.style,
+                    signed(appended.head.seq),
+                    self.at,
+                    act,
+                    self.person,
+                    visible_to,
+                    internal,
+                    body,
+                    appended.head.hash
+                ],
+            )
+            .await?;
+        self.head = appended.head;
+        self.told.push(visible_to);
+        Ok(())
+    }
+
+    /// Keeps a personal text apart, and gives its id and its salted hash.
+    pub async fn keep_text(
+        &self,
+        kind: &str,
+        content: &str,
+    ) -> Result<(String, Digest), StoreError> {
+        let id = self.store.world.id();
+        let salt: Salt = self.store.world.salt();
+        self.tx
+            .run(
+                "INSERT INTO private_text (id, person, kind, salt, content) \
+                 VALUES ($1, $2, $3, $4, $5)",
+                values![id, self.person, kind, salt.as_str(), content],
+            )
+            .await?;
+        Ok((id, ledger::salted(&salt, content)))
+    }
+
+    /// Ends the act: it is on the disk and seen by all, and those who listen are told.
+    pub async fn commit(mut self) -> Result<(), StoreError> {
+        self.keep_head().await?;
+        self.tx.commit().await?;
+        for org in self.told {
+            self.store.tell(&self.style, org);
+        }
+        Ok(())
+    }
+
+    async fn keep_head(&mut self) -> Result<(), StoreError> {
+        self.tx
+            .run(
+                "UPDATE ledger_head SET seq = $2, hash = $3 WHERE style = $1",
+                values![self.style, signed(self.head.seq), self.head.hash],
+            )
+            .await?;
+        Ok(())
+    }
+}
+
+/// A count from a BIGINT column.
+pub(super) fn number<T: TryFrom<i64>>(
+    table: &str,
+    column: &str,
+    row: &str,
+    value: i64,
+) -> Result<T, StoreError> {
+    T::try_from(value).map_err(|_| StoreError::corrupt(table, column, row, value))
+}
+
+/// A count for a BIGINT column: no chain grows past its half.
+fn signed(seq: u64) -> i64 {
+    i64::try_from(seq).unwrap_or(i64::MAX)
+}

@@ -1,0 +1,192 @@
+//! What is known of files: what they are, what was made of them, and where they are used, which
+//! decides who may fetch them. The bytes lie in the room `files`.
+
+use super::{Read, Store, StoreError, Tx, values};
+use crate::access::{Act, StylePermit, act};
+use crate::spec::{Digest, Time};
+
+/// What a file is kept for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FileKind {
+    /// The original is kept byte for byte.
+    Drawing,
+    /// Only re-encoded pictures and the time it was taken are kept.
+    Photo,
+}
+
+impl FileKind {
+    fn name(self) -> &'static str {
+        match self {
+            FileKind::Drawing => "drawing",
+            FileKind::Photo => "photo",
+        }
+    }
+}
+
+/// A file to be known.
+#[derive(Debug, Clone)]
+pub struct NewFile<'a> {
+    pub digest: &'a Digest,
+    pub kind: FileKind,
+    pub media_type: &'a str,
+    /// As the sender's machine called it; empty for a photograph.
+    pub name: &'a str,
+    pub size: usize,
+    pub width: u32,
+    pub height: u32,
+    /// When a photograph says it was taken.
+    pub taken: Option<&'a str>,
+    pub pictures: &'a [NewPicture],
+}
+
+/// A smaller or sanitised picture made of a file.
+#[derive(Debug, Clone)]
+pub struct NewPicture {
+    pub width: u32,
+    pub height: u32,
+    pub media_type: String,
+    pub digest: Digest,
+}
+
+/// A file that may be fetched.
+#[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
+pub struct Fetchable {
+    pub digest: Digest,
+    pub media_type: String,
+    pub name: String,
+    pub taken: Option<String>,
+}
+
+impl Store {
+    /// A drawing's original and its pictures, for the draft of the style.
+    pub async fn add_drawing(
+        &self,
+        permit: &StylePermit<act::Write>,
+        file: NewFile<'_>,
+    ) -> Result<(), StoreError> {
+        self.add_file(permit, &file, Some("")).await
+    }
+
+    /// A photograph's pictures. Until a message brings it, nobody can fetch it.
+    pub async fn add_photo(
+        &self,
+        permit: &StylePermit<act::Answer>,
+        file: NewFile<'_>,
+    ) -> Result<(), StoreError> {
+        self.add_file(permit, &file, None).await
+    }
+
+    async fn add_file<A: Act>(
+        &self,
+        permit: &StylePermit<A>,
+        file: &NewFile<'_>,
+        used_by: Option<&str>,
+    ) -> Result<(), StoreError> {
+        let tx = self.db.begin().await?;
+        insert_file(&tx, file, &self.world.now()).await?;
+        if let Some(org) = used_by {
+            tx.run(
+                "INSERT INTO file_use (style, file, revision, org) VALUES ($1, $2, 0, $3) \
+                 ON CONFLICT (style, file, revision, org) DO NOTHING",
+                values![permit.style(), file.digest, org],
+            )
+            .await?;
+        }
+        tx.commit().await
+    }
+
+    /// The original of a file that the holder may read: the brand all of the style's, a factory
+    /// those of published revisions and of its own exchange. A photograph has no original.
+    ///
+    /// Errors: `Missing` when it is not there for the holder.
+    pub async fn original(
+        &self,
+        permit: &StylePermit<act::Read>,
+        file: &Digest,
+    ) -> Result<Fetchable, StoreError> {
+        self.db
+            .one(
+                "SELECT f.digest, f.media_type, f.name, f.taken FROM file f \
+                 WHERE f.digest = $1 AND f.kind <> 'photo' AND EXISTS (SELECT 1 FROM file_use u \
+                     WHERE u.file = f.digest AND u.style = $2 \
+                     AND (CAST($3 AS TEXT) IS NULL OR u.org = $3 OR (u.org = '' \
+                         AND u.revision > 0)))",
+                values![file, permit.style(), permit.tenant()],
+            )
+            .await
+    }
+
+    /// The smallest picture of a file that is at least `width` pixels wide, or the widest: by the
+    /// same rule as [`original`](Self::original).
+    pub async fn picture(
+        &self,
+        permit: &StylePermit<act::Read>,
+        file: &Digest,
+        width: u32,
+    ) -> Result<Fetchable, StoreError> {
+        self.db
+            .one(
+                "SELECT p.digest, p.media_type, f.name, f.taken FROM picture p \
+                 JOIN file f ON f.digest = p.of_file \
+                 WHERE f.digest = $1 AND EXISTS (SELECT 1 FROM file_use u \
+                     WHERE u.file = f.digest AND u.style = $2 \
+                     AND (CAST($3 AS TEXT) IS NULL OR u.org = $3 OR (u.org = '' \
+                         AND u.revision > 0))) \
+                 ORDER BY CASE WHEN p.width >= $4 THEN 0 ELSE 1 END, \
+                 CASE WHEN p.width >= $4 THEN p.width ELSE -p.width END",
+                values![file, permit.style(), permit.tenant(), width],
+            )
+            .await
+    }
+
+    /// Whether this drawing was added for the style: a draft names no others.
+    pub async fn has_drawing(
+        &self,
+        permit: &StylePermit<act::Write>,
+        file: &Digest,
+    ) -> Result<bool, StoreError> {
+        let row: Option<(Digest,)> = self
+            .db
+            .maybe(
+                "SELECT u.file FROM file_use u JOIN file f ON f.digest = u.file \
+                 WHERE u.file = $1 AND u.style = $2 AND f.kind = 'drawing'",
+                values![file, permit.style()],
+            )
+            .await?;
+        Ok(row.is_some())
+    }
+}
+
+async fn insert_file(tx: &Tx, file: &NewFile<'_>, at: &Time) -> Result<(), StoreError> {
+    tx.run(
+        "INSERT INTO file (digest, kind, media_type, name, size, width, height, taken, made_at) \
+         VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9) ON CONFLICT (digest) DO NOTHING",
+        values![
+            file.digest,
+            file.kind.name(),
+            file.media_type,
+            file.name,
+            i64::try_from(file.size).unwrap_or(i64::MAX),
+            file.width,
+            file.height,
+            file.taken,
+            at
+        ],
+    )
+    .await?;
+    for picture in file.pictures {
+        tx.run(
+            "INSERT INTO picture (of_file, width, height, media_type, digest) \
+             VALUES ($1, $2, $3, $4, $5) ON CONFLICT (of_file, width) DO NOTHING",
+            values![
+                file.digest,
+                picture.width,
+                picture.height,
+                picture.media_type,
+                picture.digest
+            ],
+        )
+        .await?;
+    }
+    Ok(())
+}

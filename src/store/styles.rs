@@ -1,0 +1,139 @@
+//! Styles: the list of the brand, and what is known of one before a permit is given.
+
+use super::act::Said;
+use super::drafts::insert_section;
+use super::{Read, Store, StoreError, values};
+use crate::access::{Actor, Permit, Share, Side, StyleFacts, StylePermit, act};
+use crate::exchange::ledger::Act;
+use crate::spec::{OrgId, Section, Spec, StyleId, Time};
+
+/// A style in the brand's list.
+#[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
+pub struct StyleCard {
+    pub id: StyleId,
+    pub number: String,
+    pub name: String,
+    pub made_at: Time,
+    /// The newest published revision's number; `None`: never published.
+    pub newest: Option<i64>,
+    /// Threads that are not settled.
+    pub open_threads: i64,
+    /// Rounds that are not decided.
+    pub open_rounds: i64,
+}
+
+/// A style's number and name, for the head of its pages.
+#[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
+pub struct StyleName {
+    pub number: String,
+    pub name: String,
+}
+
+impl Store {
+    /// What a permit on this style is granted from; `None`: there is no such style.
+    pub async fn style_facts(
+        &self,
+        actor: &Actor,
+        style: &StyleId,
+    ) -> Result<Option<StyleFacts>, StoreError> {
+        let row: Option<(Option<OrgId>,)> = self
+            .db
+            .maybe(
+                "SELECT s.org FROM style t LEFT JOIN share s ON s.style = t.id AND s.org = $2 \
+                 AND s.ended_at IS NULL WHERE t.id = $1",
+                values![style, actor.org],
+            )
+            .await?;
+        Ok(row.map(|(share,)| StyleFacts {
+            style: style.clone(),
+            share: share
+                .filter(|_| actor.side() == Side::Factory)
+                .map(|org| Share { org }),
+        }))
+    }
+
+    /// The brand's styles, newest first.
+    pub async fn styles(
+        &self,
+        _permit: &Permit<act::Browse>,
+    ) -> Result<Vec<StyleCard>, StoreError> {
+        self.db
+            .all(
+                "SELECT t.id, t.number, t.name, t.made_at, \
+                 (SELECT MAX(r.number) FROM revision r WHERE r.style = t.id) AS newest, \
+                 (SELECT COUNT(*) FROM thread h WHERE h.style = t.id \
+                     AND h.state NOT IN ('closed', 'granted', 'verified')) AS open_threads, \
+                 (SELECT COUNT(*) FROM round o WHERE o.style = t.id AND o.state IN \
+                     ('requested', 'in_work', 'dispatched', 'received', 'measured')) AS open_rounds \
+                 FROM style t ORDER BY t.made_at DESC, t.id",
+                values![],
+            )
+            .await
+    }
+
+    /// The style's number and name: for a factory those of the newest published revision, since a
+    /// draft's are none of its business.
+    pub async fn style_name(
+        &self,
+        permit: &StylePermit<act::Read>,
+    ) -> Result<StyleName, StoreError> {
+        if permit.side() == Side::Factory {
+            let newest = self.newest(permit).await?.ok_or(StoreError::Missing)?;
+            let header = &newest.frozen.spec.header;
+            return Ok(StyleName {
+                number: header.number.clone(),
+                name: header.name.clone(),
+            });
+        }
+        self.db
+            .one(
+                "SELECT number, name FROM style WHERE id = $1",
+                values![permit.style()],
+            )
+            .await
+    }
+
+    /// Starts a style from a spec that has at least a number and a name.
+    ///
+    /// Errors: `Unique` when another style has the number.
+    pub async fn create_style(
+        &self,
+        permit: &Permit<act::Create>,
+        start: &Spec,
+    ) -> Result<StyleId, StoreError> {
+        let style = StyleId::new(self.world.id());
+        let now = self.world.now();
+        let tx = self.db.begin().await?;
+        let _: (String,) = tx
+            .one(
+                "SELECT id FROM person WHERE id = $1 AND left_at IS NULL",
+                values![permit.person()],
+            )
+            .await?;
+        tx.run(
+            "INSERT INTO style (id, number, name, made_at, made_by) VALUES ($1, $2, $3, $4, $5)",
+            values![
+                style,
+                start.header.number,
+                start.header.name,
+                now,
+                permit.person()
+            ],
+        )
+        .await?;
+        for section in Section::ALL {
+            let id = self.world.id();
+            insert_section(&tx, &style, section, start, permit.person(), &now, id).await?;
+        }
+        let mut act = self
+            .first_act(tx, &style, permit.person(), permit.org())
+            .await?;
+        let said = Said {
+            internal: true,
+            ..Said::default()
+        };
+        act.record(Act::Create, said.id("style", &style)).await?;
+        act.commit().await?;
+        Ok(style)
+    }
+}

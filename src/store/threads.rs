@@ -1,0 +1,501 @@
+//! Threads and their messages.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::act::{Said, StyleAct, number};
+use super::revisions::{facts_in, frozen_in};
+use super::{Read, Store, StoreError, values};
+use crate::access::{Side, StylePermit, act};
+use crate::exchange::ledger::Act;
+use crate::exchange::thread::{self, Kind, State};
+use crate::exchange::{Refused, revision};
+use crate::spec::change::changes;
+use crate::spec::{Digest, ItemId, MessageId, OrgId, PersonId, RoundId, StyleId, ThreadId, Time};
+
+/// A thread with everything that was said in it.
+#[derive(Debug, Clone)]
+pub struct ThreadView {
+    pub facts: thread::Thread,
+    pub org_name: String,
+    /// `None`: erased.
+    pub asked_by: Option<String>,
+    /// The round whose decision made it.
+    pub round: Option<RoundId>,
+    pub made_at: Time,
+    pub moved_at: Time,
+    pub messages: Vec<Message>,
+}
+
+/// One message.
+#[derive(Debug, Clone)]
+pub struct Message {
+    pub id: MessageId,
+    /// `None`: erased.
+    pub person: Option<String>,
+    pub side: Side,
+    pub at: Time,
+    /// The language that it was written in, BCP 47.
+    pub language: String,
+    /// `None`: erased.
+    pub text: Option<String>,
+    /// The pictures; `None`: erased.
+    pub photos: Vec<Option<Digest>>,
+}
+
+/// A thread to be raised.
+#[derive(Debug, Clone)]
+pub struct NewThread<'a> {
+    pub item: &'a ItemId,
+    /// The number of the revision that was read.
+    pub revision: u32,
+    pub kind: Kind,
+    /// With which factory, when the brand asks; a factory asks for itself.
+    pub org: Option<&'a OrgId>,
+    pub says: Says<'a>,
+}
+
+/// What somebody says.
+#[derive(Debug, Clone, Copy)]
+pub struct Says<'a> {
+    pub text: &'a str,
+    /// BCP 47.
+    pub language: &'a str,
+    /// Photographs that were added for this style before.
+    pub photos: &'a [Digest],
+}
+
+/// What somebody does to a thread other than writing into it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum ThreadMove {
+    Agree,
+    Close,
+    Reopen,
+    Grant,
+    /// The current revision carries the change.
+    MarkChanged,
+    /// The change was seen on a sample of this round.
+    Verify(RoundId),
+}
+
+#[derive(sqlx::FromRow)]
+struct ThreadRow {
+    id: ThreadId,
+    org: OrgId,
+    org_name: String,
+    item: ItemId,
+    revision: i64,
+    kind: Kind,
+    asked_by: PersonId,
+    asked_name: Option<String>,
+    asked_org: OrgId,
+    asked_side: Side,
+    round: Option<RoundId>,
+    made_at: Time,
+    state: String,
+    changed_in: Option<i64>,
+    moved_at: Time,
+}
+
+#[derive(sqlx::FromRow)]
+struct MessageRow {
+    id: MessageId,
+    thread: ThreadId,
+    person: Option<String>,
+    side: Side,
+    at: Time,
+    language: String,
+    text: Option<String>,
+}
+
+impl ThreadRow {
+    fn facts(&self) -> Result<thread::Thread, StoreError> {
+        let row = self.id.as_str();
+        let changed_in = self
+            .changed_in
+            .map(|n| number("thread", "changed_in", row, n))
+            .transpose()?;
+        Ok(thread::Thread {
+            id: self.id.clone(),
+            kind: self.kind,
+            state: State::read(&self.state, changed_in)
+                .ok_or_else(|| StoreError::corrupt("thread", "state", row, &self.state))?,
+            factory: self.org.clone(),
+            item: self.item.clone(),
+            raised_on: number("thread", "revision", row, self.revision)?,
+            asker: self.asked_by.clone(),
+            asker_org: self.asked_org.clone(),
+            asker_side: self.asked_side,
+        })
+    }
+}
+
+const THREADS: &str = "SELECT t.id, t.org, o.name AS org_name, t.item, t.revision, t.kind, \
+    t.asked_by, n.content AS asked_name, p.org AS asked_org, t.asked_side, t.round, t.made_at, \
+    t.state, t.changed_in, t.moved_at \
+    FROM thread t JOIN organisation o ON o.id = t.org JOIN person p ON p.id = t.asked_by \
+    LEFT JOIN private_text n ON n.person = p.id AND n.kind = 'name' \
+    WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
+    ORDER BY t.made_at, t.id";
+
+/// The rows that the rules ask about, through a connection or an act.
+async fn rows(
+    db: &impl Read,
+    style: &StyleId,
+    tenant: Option<&OrgId>,
+) -> Result<Vec<ThreadRow>, StoreError> {
+    db.all(THREADS, values![style, tenant]).await
+}
+
+/// The facts about a style's threads; with one factory, when `tenant` is given.
+pub(super) async fn threads_in(
+    db: &impl Read,
+    style: &StyleId,
+    tenant: Option<&OrgId>,
+) -> Result<Vec<thread::Thread>, StoreError> {
+    let rows = rows(db, style, tenant).await?;
+    rows.iter().map(ThreadRow::facts).collect()
+}
+
+impl Store {
+    /// The threads of a style with their messages, oldest first: a factory's own ones.
+    pub async fn threads(
+        &self,
+        permit: &StylePermit<act::Read>,
+    ) -> Result<Vec<ThreadView>, StoreError> {
+        let style = permit.style();
+        let rows = rows(&self.db, style, permit.tenant()).await?;
+        if rows.is_empty() {
+            return Ok(Vec::new());
+        }
+        let messages: Vec<MessageRow> = self
+            .db
+            .all(
+                "SELECT m.id, m.thread, n.content AS person, m.side, m.at, m.language, \
+                 x.content AS text FROM message m JOIN thread t ON t.id = m.thread \
+                 JOIN private_text x ON x.id = m.text \
+                 LEFT JOIN private_text n ON n.person = m.person AND n.kind = 'name' \
+                 WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
+                 ORDER BY m.thread, m.seq",
+                values![style, permit.tenant()],
+            )
+            .await?;
+        let photos: Vec<(MessageId, Option<String>)> = self
+            .db
+            .all(
+                "SELECT h.message, x.content FROM message_photo h \
+                 JOIN private_text x ON x.id = h.photo JOIN message m ON m.id = h.message \
+                 JOIN thread t ON t.id = m.thread \
+                 WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
+                 ORDER BY h.message, h.seq",
+                values![style, permit.tenant()],
+            )
+            .await?;
+        let mut photos_of: BTreeMap<MessageId, Vec<Option<Digest>>> = BTreeMap::new();
+        for (message, content) in photos {
+            let digest = content.map(Digest::try_from).transpose().map_err(|cause| {
+                StoreError::corrupt("private_text", "content", message.as_str(), cause)
+            })?;
+            photos_of.entry(message).or_default().push(digest);
+        }
+        let mut messages_of: BTreeMap<ThreadId, Vec<Message>> = BTreeMap::new();
+        for row in messages {
+            messages_of.entry(row.thread).or_default().push(Message {
+                photos: photos_of.remove(&row.id).unwrap_or_default(),
+                id: row.id,
+                person: row.person,
+                side: row.side,
+                at: row.at,
+                language: row.language,
+                text: row.text,
+            });
+        }
+        rows.into_iter()
+            .map(|row| {
+                Ok(ThreadView {
+                    facts: row.facts()?,
+                    messages: messages_of.remove(&row.id).unwrap_or_default(),
+                    org_name: row.org_name,
+                    asked_by: row.asked_name,
+                    round: row.round,
+                    made_at: row.made_at,
+                    moved_at: row.moved_at,
+                })
+            })
+            .collect()
+    }
+
+    /// Raises a thread on an item of a published revision.
+    ///
+    /// Errors: `Missing` when the revision, the item, a photograph or the share is not there;
+    /// `Refused` by the rules.
+    pub async fn ask(
+        &self,
+        permit: &StylePermit<act::Ask>,
+        new: NewThread<'_>,
+    ) -> Result<ThreadId, StoreError> {
+        let style = permit.style();
+        let org = permit.tenant().or(new.org).ok_or(StoreError::Missing)?;
+        thread::raise(permit.side(), new.kind).map_err(StoreError::refused(style))?;
+        let mut act = self.act(permit).await?;
+        shared_with(&act, org).await?;
+        let frozen = frozen_in(self, &act.tx, style, new.revision).await?;
+        if !frozen.frozen.spec.items().contains(new.item) {
+            return Err(StoreError::Missing);
+        }
+        let thread = insert_thread(
+            self,
+            &act,
+            InsertThread {
+                org,
+                item: new.item,
+                revision: new.revision,
+                kind: new.kind,
+                side: permit.side(),
+                person: permit.person(),
+                round: None,
+            },
+        )
+        .await?;
+        let said = say_in(self, &mut act, permit.side(), permit.person(), &thread, org, new.says)
+            .await?
+            .to(org)
+            .id("thread", &thread)
+            .id("item", new.item)
+            .id("revision", new.revision)
+            .id("kind", new.kind.name());
+        act.record(Act::Ask, said).await?;
+        act.commit().await?;
+        Ok(thread)
+    }
+
+    /// Writes into a thread.
+    pub async fn say(
+        &self,
+        permit: &StylePermit<act::Answer>,
+        id: &ThreadId,
+        says: Says<'_>,
+    ) -> Result<(), StoreError> {
+        let mut act = self.act(permit).await?;
+        let thread = thread_in(&act, permit.tenant(), id).await?;
+        let state = thread
+            .step(permit.actor(), thread::Move::Message)
+            .map_err(StoreError::refused(permit.style()))?;
+        let org = thread.factory.clone();
+        let said = say_in(self, &mut act, permit.side(), permit.person(), id, &org, says).await?;
+        set_state(&act, id, state).await?;
+        let said = said.to(&org).id("thread", id).id("state", state.name());
+        act.record(Act::Message, said).await?;
+        act.commit().await
+    }
+
+    /// Moves a thread on.
+    pub async fn move_thread(
+        &self,
+        permit: &StylePermit<act::Answer>,
+        id: &ThreadId,
+        mv: &ThreadMove,
+    ) -> Result<(), StoreError> {
+        let style = permit.style();
+        let mut act = self.act(permit).await?;
+        let thread = thread_in(&act, permit.tenant(), id).await?;
+        let touched;
+        let step = match mv {
+            ThreadMove::Agree => thread::Move::Agree,
+            ThreadMove::Close => thread::Move::Close,
+            ThreadMove::Reopen => thread::Move::Reopen,
+            ThreadMove::Grant => thread::Move::Grant,
+            ThreadMove::MarkChanged => {
+                let revision = revision::current(&facts_in(&act.tx, style).await?)
+                    .ok_or(Refused::NotCurrent { current: None })
+                    .map_err(StoreError::refused(style))?;
+                touched = touched_since(self, &act, thread.raised_on, revision).await?;
+                thread::Move::MarkChanged {
+                    revision,
+                    touched: &touched,
+                }
+            }
+            ThreadMove::Verify(round) => {
+                let (revision, measured) = sample_of(&act, round, &thread).await?;
+                thread::Move::Verify { revision, measured }
+            }
+        };
+        let state = thread
+            .step(permit.actor(), step)
+            .map_err(StoreError::refused(style))?;
+        set_state(&act, id, state).await?;
+        let said = Said::default()
+            .to(&thread.factory)
+            .id("thread", id)
+            .id("move", step.name())
+            .id("state", state.name());
+        act.record(Act::ThreadMove, said).await?;
+        act.commit().await
+    }
+}
+
+/// Every item that the change list from revision `from` to revision `to` names.
+async fn touched_since(
+    store: &Store,
+    act: &StyleAct<'_>,
+    from: u32,
+    to: u32,
+) -> Result<BTreeSet<ItemId>, StoreError> {
+    let old = frozen_in(store, &act.tx, &act.style, from).await?;
+    let new = frozen_in(store, &act.tx, &act.style, to).await?;
+    Ok(changes(&old.frozen.spec, &new.frozen.spec).touched())
+}
+
+/// The revision that a round's samples were made to, and whether the thread's item was measured.
+async fn sample_of(
+    act: &StyleAct<'_>,
+    round: &RoundId,
+    thread: &thread::Thread,
+) -> Result<(u32, bool), StoreError> {
+    let (revision, measured): (i64, i64) = act
+        .tx
+        .one(
+            "SELECT v.number, (SELECT COUNT(*) FROM measurement m \
+                 WHERE m.round = r.id AND m.point = $4) \
+             FROM round r JOIN revision v ON v.id = r.revision \
+             WHERE r.id = $1 AND r.style = $2 AND r.org = $3",
+            values![round, act.style, thread.factory, thread.item],
+        )
+        .await?;
+    let revision = number("revision", "number", round.as_str(), revision)?;
+    Ok((revision, measured > 0))
+}
+
+async fn thread_in(
+    act: &StyleAct<'_>,
+    tenant: Option<&OrgId>,
+    id: &ThreadId,
+) -> Result<thread::Thread, StoreError> {
+    threads_in(&act.tx, &act.style, tenant)
+        .await?
+        .into_iter()
+        .find(|thread| thread.id == *id)
+        .ok_or(StoreError::Missing)
+}
+
+/// The style must be shared with this factory now.
+pub(super) async fn shared_with(act: &StyleAct<'_>, org: &OrgId) -> Result<(), StoreError> {
+    let _: (String,) = act
+        .tx
+        .one(
+            "SELECT style FROM share WHERE style = $1 AND org = $2 AND ended_at IS NULL",
+            values![act.style, org],
+        )
+        .await?;
+    Ok(())
+}
+
+pub(super) struct InsertThread<'a> {
+    pub org: &'a OrgId,
+    pub item: &'a ItemId,
+    pub revision: u32,
+    pub kind: Kind,
+    pub side: Side,
+    pub person: &'a PersonId,
+    pub round: Option<&'a RoundId>,
+}
+
+pub(super) async fn insert_thread(
+    store: &Store,
+    act: &StyleAct<'_>,
+    new: InsertThread<'_>,
+) -> Result<ThreadId, StoreError> {
+    let id = ThreadId::new(store.world.id());
+    act.tx
+        .run(
+            "INSERT INTO thread (id, style, org, item, revision, kind, asked_by, asked_side, \
+             round, made_at, state, moved_at) \
+             VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, 'open', $10)",
+            values![
+                id,
+                act.style,
+                new.org,
+                new.item,
+                new.revision,
+                new.kind,
+                new.person,
+                new.side,
+                new.round,
+                act.at
+            ],
+        )
+        .await?;
+    Ok(id)
+}
+
+/// Keeps a message; what the ledger has to say of it comes back.
+pub(super) async fn say_in(
+    store: &Store,
+    act: &mut StyleAct<'_>,
+    side: Side,
+    person: &PersonId,
+    thread: &ThreadId,
+    org: &OrgId,
+    says: Says<'_>,
+) -> Result<Said, StoreError> {
+    let message = MessageId::new(store.world.id());
+    let (text, text_hash) = act.keep_text("message", says.text).await?;
+    act.tx
+        .run(
+            "INSERT INTO message (id, thread, seq, person, side, at, language, text, text_hash) \
+             SELECT $1, $2, COALESCE(MAX(m.seq), 0) + 1, $3, $4, $5, $6, $7, $8 \
+             FROM message m WHERE m.thread = $2",
+            values![
+                message,
+                thread,
+                person,
+                side,
+                act.at,
+                says.language,
+                text,
+                text_hash
+            ],
+        )
+        .await?;
+    let mut said = Said::default()
+        .id("message", &message)
+        .hash("text", &text_hash);
+    for (seq, photo) in (1_i64..).zip(says.photos) {
+        let (id, hash) = act.keep_text("photo", photo.as_str()).await?;
+        act.tx
+            .run(
+                "INSERT INTO message_photo (message, seq, photo, photo_hash) \
+                 VALUES ($1, $2, $3, $4)",
+                values![message, seq, id, hash],
+            )
+            .await?;
+        let used = act
+            .tx
+            .run(
+                "INSERT INTO file_use (style, file, revision, org) \
+                 SELECT $1, f.digest, 0, $3 FROM file f WHERE f.digest = $2 AND f.kind = 'photo' \
+                 ON CONFLICT (style, file, revision, org) DO UPDATE SET org = $3",
+                values![act.style, photo, org],
+            )
+            .await?;
+        if used == 0 {
+            return Err(StoreError::Missing);
+        }
+        said = said.hash(&format!("photo_{seq}"), &hash);
+    }
+    Ok(said)
+}
+
+pub(super) async fn set_state(
+    act: &StyleAct<'_>,
+    id: &ThreadId,
+    state: State,
+) -> Result<(), StoreError> {
+    act.tx
+        .run(
+            "UPDATE thread SET state = $2, changed_in = COALESCE($3, changed_in), moved_at = $4 \
+             WHERE id = $1 AND style = $5",
+            values![id, state.name(), state.changed_in(), act.at, act.style],
+        )
+        .await?;
+    Ok(())
+}
