@@ -174,8 +174,6 @@ impl<'a> StyleAct<'a> {
         let appended = ledger::append(&self.head, draft).map_err(|cause| {
             StoreError::corrupt("ledger", "body", self.style.as_str(), cause)
         })?;
-        let body = String::from_utf8(appended.bytes)
-            .map_err(|cause| StoreError::corrupt("ledger", "body", self.style.as_str(), cause))?;
         self.tx
             .run(
                 "INSERT INTO ledger (style, seq, at, act, person, visible_to, internal, body, \
@@ -188,7 +186,7 @@ impl<'a> StyleAct<'a> {
                     self.person,
                     visible_to,
                     internal,
-                    body,
+                    appended.body,
                     appended.head.hash
                 ],
             )

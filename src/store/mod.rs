@@ -33,9 +33,11 @@
 //! ```
 
 mod act;
+mod audit;
 mod db;
 mod drafts;
 mod entry;
+mod erase;
 mod error;
 mod events;
 mod files;
@@ -56,8 +58,24 @@ mod world;
 
 pub use crate::store_values as values;
 pub use db::{Db, Read, Tx};
+pub use audit::{Audit, Fault};
+pub use drafts::{Draft, LostSave, Saved, SectionVersion, Versions, put_section};
+pub use entry::{Session, SetUp, WayIn};
+pub use erase::Erased;
 pub use error::StoreError;
+pub use events::Event;
+pub use files::{Fetchable, FileKind, NewFile, NewPicture};
 pub use guard::GUARDED;
+pub use ledger::LedgerLine;
+pub use needs::{Need, What};
+pub use people::{NewPerson, Organisation, Person};
+pub use revisions::{Acknowledged, Publish, Revision};
+pub use rounds::{Decide, Decision, Measured, NewMeasurement, NewRound, Piece, Round};
+pub use shares::Shared;
+pub use signatures::{Sign, SignForm, Signature};
+pub use styles::{StyleCard, StyleName};
+pub use threads::{Message, NewThread, Says, ThreadMove, ThreadView};
+pub use world::{World, later, stamp};
 pub use value::{Bind, Row, Value};
 
 use std::sync::Arc;

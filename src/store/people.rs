@@ -1,6 +1,6 @@
 //! Organisations and people, and the names that can be erased.
 
-use super::{Db, Read, Store, StoreError, Tx, values};
+use super::{Read, Store, StoreError, Tx, values};
 use crate::access::{Permit, Role, Side, act};
 use crate::spec::{OrgId, PersonId, Time};
 

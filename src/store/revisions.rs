@@ -259,13 +259,11 @@ impl Store {
             changes(&old.frozen.spec, &draft.spec).touched()
         });
         let threads = threads_in(&act.tx, &style, None).await?;
-        let chart = graded.chart(&draft.spec).unwrap_or_default();
         let published = revision::publish(&Publishing {
             style: &style,
             at: &act.at,
             reason: form.reason,
             draft: &draft.spec,
-            chart: &chart,
             decimal: form.decimal,
             rules: check::RULES,
             shown: form.shown,

@@ -89,10 +89,7 @@ pub fn later(time: &Time, seconds: i64) -> Time {
 
 /// A timestamp in the form that the program keeps.
 pub fn stamp(at: jiff::Timestamp) -> Time {
-    let text = at
-        .to_zoned(jiff::tz::TimeZone::UTC)
-        .strftime("%Y-%m-%dT%H:%M:%S.%3fZ")
-        .to_string();
+    let text = at.strftime("%Y-%m-%dT%H:%M:%S.%3fZ").to_string();
     Time::try_from(text).expect("years 0 to 9999 have four digits")
 }
 
