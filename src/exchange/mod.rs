@@ -8,7 +8,6 @@
 mod cast;
 pub mod ledger;
 pub mod party;
-mod pending;
 pub mod refused;
 pub mod revision;
 pub mod round;

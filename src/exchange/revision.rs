@@ -5,10 +5,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::{Deserialize, Serialize};
 
 use crate::spec::canon::{CanonError, from_canonical, to_canonical};
+use crate::spec::check::Finding;
 use crate::spec::document::{FORMAT, Spec};
 use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
 
-use super::pending::Finding;
 use super::refused::FindingKey;
 use super::thread::{self, Thread};
 use super::{Actor, Refused, Side};
@@ -117,7 +117,7 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
     let count = with
         .findings
         .iter()
-        .filter(|finding| finding.is_error)
+        .filter(|finding| finding.is_error())
         .count();
     if count > 0 {
         return Err(Refused::ErrorsRemain { count });
@@ -177,9 +177,9 @@ fn accept(
 ) -> Result<Vec<Accepted>, Refused> {
     let mut accepted = Vec::new();
     let mut missing = Vec::new();
-    for finding in findings.iter().filter(|finding| !finding.is_error) {
+    for finding in findings.iter().filter(|finding| !finding.is_error()) {
         let key = FindingKey {
-            code: finding.code.clone(),
+            code: finding.code.name().to_owned(),
             item: finding.item.clone(),
         };
         match reasons.get(&key).map(|reason| reason.trim()) {

@@ -3,7 +3,7 @@
 //! Fields that a draft may still lack are `Option`s; the readiness checks say which must be there
 //! before it can be published. What is absent is omitted from the canonical form.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
@@ -27,24 +27,6 @@ pub struct Spec {
     pub points: Points,
     #[serde(default)]
     pub colourways: Colourways,
-}
-
-impl Spec {
-    /// Everything in it that can be asked about, changed or measured.
-    pub fn items(&self) -> BTreeSet<ItemId> {
-        let sizes = self.sizes.sizes.iter().map(|size| &size.id);
-        let drawings = self.drawings.drawings.iter().map(|drawing| &drawing.id);
-        let points = self.points.points.iter().map(|point| &point.id);
-        let parts = self.colourways.parts.iter().map(|part| &part.id);
-        let colourways = self.colourways.colourways.iter().map(|way| &way.id);
-        sizes
-            .chain(drawings)
-            .chain(points)
-            .chain(parts)
-            .chain(colourways)
-            .cloned()
-            .collect()
-    }
 }
 
 /// The parts of a spec that are saved, versioned and shown each by itself.

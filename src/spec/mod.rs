@@ -1,6 +1,7 @@
 //! The garment document and its arithmetic. Pure: no I/O, no clock, no async, no SQL.
 
 pub mod canon;
+pub mod change;
 pub mod chart;
 pub mod check;
 pub mod document;

@@ -171,9 +171,8 @@ impl<'a> StyleAct<'a> {
             ids: said.ids,
             hashes: said.hashes,
         };
-        let appended = ledger::append(&self.head, draft).map_err(|cause| {
-            StoreError::corrupt("ledger", "body", self.style.as_str(), cause)
-        })?;
+        let appended = ledger::append(&self.head, draft)
+            .map_err(|cause| StoreError::corrupt("ledger", "body", self.style.as_str(), cause))?;
         self.tx
             .run(
                 "INSERT INTO ledger (style, seq, at, act, person, visible_to, internal, body, \

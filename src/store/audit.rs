@@ -192,7 +192,10 @@ impl OfStyle<'_> {
         let said = self.said(&[Act::Ask, Act::Message], "message");
         for id in said.keys() {
             if !rows.iter().any(|row| row.id == *id) {
-                self.fault(format!("message {id}"), "the ledger knows it, and it is gone");
+                self.fault(
+                    format!("message {id}"),
+                    "the ledger knows it, and it is gone",
+                );
             }
         }
         for row in rows {
@@ -224,7 +227,11 @@ impl OfStyle<'_> {
             };
             let name = format!("photo_{seq}");
             let known = said.get(&row.id).and_then(|entry| entry.hashes.get(&name));
-            self.text(&format!("photograph {seq} of message {}", row.id), &row, known);
+            self.text(
+                &format!("photograph {seq} of message {}", row.id),
+                &row,
+                known,
+            );
         }
         Ok(())
     }
@@ -241,7 +248,9 @@ impl OfStyle<'_> {
             .await?;
         let said = self.said(&[Act::Decide], "round");
         for row in rows {
-            let known = said.get(&row.id).and_then(|entry| entry.hashes.get("reason"));
+            let known = said
+                .get(&row.id)
+                .and_then(|entry| entry.hashes.get("reason"));
             self.text(&format!("decision of round {}", row.id), &row, known);
         }
         Ok(())
@@ -348,8 +357,8 @@ impl OfStyle<'_> {
             }
             return;
         };
-        let holds =
-            Salt::from_hex(&row.salt).is_some_and(|salt| ledger::salted(&salt, content) == row.hash);
+        let holds = Salt::from_hex(&row.salt)
+            .is_some_and(|salt| ledger::salted(&salt, content) == row.hash);
         if !holds {
             self.fault(what, "its text is not the one that was hashed");
         }

@@ -219,13 +219,24 @@ async fn insert_person(
     let person = PersonId::new(store.world.id());
     tx.run(
         "INSERT INTO person (id, org, role, language, made_at) VALUES ($1, $2, $3, $4, $5)",
-        values![person, org, new.role.name(), new.language, store.world.now()],
+        values![
+            person,
+            org,
+            new.role.name(),
+            new.language,
+            store.world.now()
+        ],
     )
     .await?;
     tx.run(
         "INSERT INTO private_text (id, person, kind, salt, content) \
          VALUES ($1, $2, 'name', $3, $4)",
-        values![store.world.id(), person, store.world.salt().as_str(), new.name],
+        values![
+            store.world.id(),
+            person,
+            store.world.salt().as_str(),
+            new.name
+        ],
     )
     .await?;
     Ok(person)

@@ -256,7 +256,7 @@ impl Store {
             None => None,
         };
         let touched: BTreeSet<ItemId> = previous.as_ref().map_or_else(BTreeSet::new, |(_, old)| {
-            changes(&old.frozen.spec, &draft.spec).touched()
+            changes(&old.frozen.spec, &draft.spec).touched().clone()
         });
         let threads = threads_in(&act.tx, &style, None).await?;
         let published = revision::publish(&Publishing {
@@ -280,10 +280,9 @@ impl Store {
             threads: &threads,
         })
         .map_err(StoreError::refused(&style))?;
-        let (bytes, digest) = published
-            .frozen
-            .seal()
-            .map_err(|cause| StoreError::corrupt("draft_section", "content", style.as_str(), cause))?;
+        let (bytes, digest) = published.frozen.seal().map_err(|cause| {
+            StoreError::corrupt("draft_section", "content", style.as_str(), cause)
+        })?;
         let id = RevisionId::new(self.world.id());
         let n = published.frozen.number;
         act.tx

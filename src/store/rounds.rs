@@ -1,21 +1,19 @@
 //! Sample rounds, their pieces and what was measured.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::act::{Said, StyleAct, number};
 use super::revisions::{facts_in, frozen_in};
-use super::threads::{InsertThread, Says, insert_thread, say_in, shared_with, threads_in};
+use super::threads::{shared_with, threads_in};
 use super::{Read, Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::ledger::Act;
 use crate::exchange::revision::{self, Frozen};
-use crate::exchange::round::{self, Change, Deciding, Earlier, Kind, Outcome, Request, State};
-use crate::exchange::thread;
+use crate::exchange::round::{self, Earlier, Kind, Outcome, Request, State};
 use crate::sample::deviation::{Summary, columns, judge};
 use crate::spec::{
-    Digest, ItemId, Length, MeasurementId, OrgId, PersonId, PieceId, RevisionId, RoundId, StyleId,
-    Time, Unit,
+    Digest, ItemId, Length, MeasurementId, OrgId, PieceId, RevisionId, RoundId, StyleId, Time, Unit,
 };
 
 /// A sample round with everything that came of it.
@@ -151,27 +149,6 @@ pub struct NewRound<'a> {
     pub pieces: &'a [ItemId],
 }
 
-/// A value to be kept.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct NewMeasurement {
-    pub piece: PieceId,
-    pub point: ItemId,
-    pub value: Length,
-    pub unit: Unit,
-    /// The sender's own key: the same key twice is one measurement.
-    pub key: String,
-}
-
-/// A decision to be made.
-#[derive(Debug, Clone)]
-pub struct Decide<'a> {
-    pub outcome: Outcome,
-    pub reason: &'a str,
-    pub changes: &'a [Change],
-    /// The language of the words, BCP 47.
-    pub language: &'a str,
-}
-
 #[derive(sqlx::FromRow)]
 struct RoundRow {
     id: RoundId,
@@ -305,7 +282,7 @@ pub(super) async fn rounds_in(
     Ok(rounds)
 }
 
-async fn round_in(
+pub(super) async fn round_in(
     store: &Store,
     act: &StyleAct<'_>,
     tenant: Option<&OrgId>,
@@ -320,10 +297,7 @@ async fn round_in(
 
 impl Store {
     /// The rounds of a style, oldest first: a factory's own ones.
-    pub async fn rounds(
-        &self,
-        permit: &StylePermit<act::Read>,
-    ) -> Result<Vec<Round>, StoreError> {
+    pub async fn rounds(&self, permit: &StylePermit<act::Read>) -> Result<Vec<Round>, StoreError> {
         rounds_in(self, &self.db, permit.style(), permit.tenant()).await
     }
 
@@ -485,203 +459,13 @@ impl Store {
         act.record(Act::RoundMove, said).await?;
         act.commit().await
     }
-
-    /// Keeps values of a round's pieces. A key that came before is not kept twice; how many were
-    /// new is returned.
-    ///
-    /// Errors: `Missing` when a piece or point is not there; `KeyReused` when a key came before
-    /// with another value; `Refused` by the rules.
-    pub async fn measure(
-        &self,
-        permit: &StylePermit<act::Measure>,
-        id: &RoundId,
-        new: &[NewMeasurement],
-    ) -> Result<usize, StoreError> {
-        let side = permit.side();
-        let mut act = self.act(permit).await?;
-        let round = round_in(self, &act, permit.tenant(), id).await?;
-        let mut seq = round.measurements.len() as i64;
-        let mut there: BTreeSet<(PieceId, ItemId)> = round
-            .measurements
-            .iter()
-            .filter(|measured| measured.side == side)
-            .map(|measured| (measured.piece.clone(), measured.point.clone()))
-            .collect();
-        let mut kept = 0;
-        for value in new {
-            if came_before(&act, id, permit.person(), value).await? {
-                continue;
-            }
-            let known = round.pieces.iter().any(|piece| piece.id == value.piece)
-                && round.frozen.chart.row(&value.point).is_some();
-            if !known {
-                return Err(StoreError::Missing);
-            }
-            let place = (value.piece.clone(), value.point.clone());
-            round::may_measure(round.state, side, there.contains(&place))
-                .map_err(StoreError::refused(permit.style()))?;
-            there.insert(place);
-            seq += 1;
-            let measurement = self.world.id();
-            act.tx
-                .run(
-                    "INSERT INTO measurement (id, round, seq, piece, point, nm, unit, person, \
-                     side, at, key) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)",
-                    values![
-                        measurement,
-                        id,
-                        seq,
-                        value.piece,
-                        value.point,
-                        value.value.as_nm(),
-                        value.unit,
-                        permit.person(),
-                        side,
-                        act.at,
-                        value.key
-                    ],
-                )
-                .await?;
-            kept += 1;
-            let said = Said::default()
-                .to(&round.org)
-                .id("round", id)
-                .id("number", round.number)
-                .id("measurement", &measurement)
-                .id("piece", &value.piece)
-                .id("point", &value.point)
-                .id("nm", value.value.as_nm())
-                .id("unit", value.unit.name());
-            act.record(Act::Measure, said).await?;
-        }
-        act.commit().await?;
-        Ok(kept)
-    }
-
-    /// Decides a round; *approved with changes* raises its must-fixes.
-    pub async fn decide(
-        &self,
-        permit: &StylePermit<act::Decide>,
-        id: &RoundId,
-        form: Decide<'_>,
-    ) -> Result<(), StoreError> {
-        let mut act = self.act(permit).await?;
-        let style = act.style.clone();
-        let round = round_in(self, &act, None, id).await?;
-        let threads = threads_in(&act.tx, &style, Some(&round.org)).await?;
-        let conceded = |point: &ItemId| {
-            threads.iter().any(|thread| {
-                thread.item == *point && thread.state == thread::State::Granted
-            })
-        };
-        let mut critical_out = round.summary().critical_out;
-        critical_out.retain(|point, _| !conceded(point));
-        let decided = round::decide(
-            round.state,
-            permit.actor(),
-            &Deciding {
-                outcome: form.outcome,
-                reason: form.reason,
-                changes: form.changes,
-                items: &round.frozen.spec.items(),
-                measured: round.measurements.len(),
-                critical_out: &critical_out.into_keys().collect(),
-            },
-        )
-        .map_err(StoreError::refused(&style))?;
-        let (reason, reason_hash) = act.keep_text("message", form.reason.trim()).await?;
-        act.tx
-            .run(
-                "INSERT INTO decision (id, round, outcome, at, person, reason, reason_hash) \
-                 VALUES ($1, $2, $3, $4, $5, $6, $7)",
-                values![
-                    self.world.id(),
-                    id,
-                    form.outcome,
-                    act.at,
-                    permit.person(),
-                    reason,
-                    reason_hash
-                ],
-            )
-            .await?;
-        set_state(&act, id, decided.state).await?;
-        let said = Said::default()
-            .to(&round.org)
-            .id("round", id)
-            .id("number", round.number)
-            .id("outcome", form.outcome.name())
-            .hash("reason", &reason_hash);
-        act.record(Act::Decide, said).await?;
-        for change in &decided.must_fixes {
-            let new = InsertThread {
-                org: &round.org,
-                item: &change.item,
-                revision: round.revision,
-                kind: thread::Kind::MustFix,
-                side: Side::Brand,
-                person: permit.person(),
-                round: Some(id),
-            };
-            let thread = insert_thread(self, &act, new).await?;
-            let says = Says {
-                text: change.text.trim(),
-                language: form.language,
-                photos: &[],
-            };
-            let said = say_in(
-                self,
-                &mut act,
-                Side::Brand,
-                permit.person(),
-                &thread,
-                &round.org,
-                says,
-            )
-            .await?;
-            let said = said
-                .to(&round.org)
-                .id("thread", &thread)
-                .id("item", &change.item)
-                .id("revision", round.revision)
-                .id("kind", thread::Kind::MustFix.name())
-                .id("round", id);
-            act.record(Act::Ask, said).await?;
-        }
-        act.commit().await
-    }
 }
 
-/// Whether this key was kept before with just this value.
-async fn came_before(
+pub(super) async fn set_state(
     act: &StyleAct<'_>,
-    round: &RoundId,
-    person: &PersonId,
-    new: &NewMeasurement,
-) -> Result<bool, StoreError> {
-    let before: Option<(RoundId, PieceId, ItemId, i64, Unit, PersonId)> = act
-        .tx
-        .maybe(
-            "SELECT round, piece, point, nm, unit, person FROM measurement WHERE key = $1",
-            values![new.key],
-        )
-        .await?;
-    let Some(before) = before else {
-        return Ok(false);
-    };
-    let same = before
-        == (
-            round.clone(),
-            new.piece.clone(),
-            new.point.clone(),
-            new.value.as_nm(),
-            new.unit,
-            person.clone(),
-        );
-    if same { Ok(true) } else { Err(StoreError::KeyReused) }
-}
-
-async fn set_state(act: &StyleAct<'_>, id: &RoundId, state: State) -> Result<(), StoreError> {
+    id: &RoundId,
+    state: State,
+) -> Result<(), StoreError> {
     act.tx
         .run(
             "UPDATE round SET state = $2, moved_at = $3 WHERE id = $1 AND style = $4",

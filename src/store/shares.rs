@@ -18,10 +18,7 @@ pub struct Shared {
 impl Store {
     /// The factories that the style is shared with, ended shares included. A factory sees only
     /// itself.
-    pub async fn shares(
-        &self,
-        permit: &StylePermit<act::Read>,
-    ) -> Result<Vec<Shared>, StoreError> {
+    pub async fn shares(&self, permit: &StylePermit<act::Read>) -> Result<Vec<Shared>, StoreError> {
         self.db
             .all(
                 "SELECT s.org, o.name, s.shared_at, s.ended_at FROM share s \

@@ -10,7 +10,9 @@ use crate::access::{Role, Side, StylePermit, act};
 use crate::exchange::ledger::Act;
 use crate::exchange::revision;
 use crate::exchange::signature::{Signed, Signing, Subject, SubjectKind, may_sign};
-use crate::spec::{Digest, OrgId, PersonId, RevisionId, RoundId, SignatureId, StyleId, ThreadId, Time};
+use crate::spec::{
+    Digest, OrgId, PersonId, RevisionId, RoundId, SignatureId, StyleId, ThreadId, Time,
+};
 
 /// A signature that was given.
 #[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
@@ -167,9 +169,9 @@ impl Store {
                 let must_fixes = must_fixes_in(&act.tx, &style, id).await?;
                 // Before a decision there is no record, and the rules refuse for that reason.
                 let digest = match round.record(must_fixes) {
-                    Some(record) => record.digest().map_err(|cause| {
-                        StoreError::corrupt("round", "id", id.as_str(), cause)
-                    })?,
+                    Some(record) => record
+                        .digest()
+                        .map_err(|cause| StoreError::corrupt("round", "id", id.as_str(), cause))?,
                     None => round.digest.clone(),
                 };
                 let threads = threads_in(&act.tx, &style, Some(&round.org)).await?;
@@ -188,7 +190,13 @@ impl Store {
                 })
                 .map_err(StoreError::refused(&style))?;
                 let subject_id = id.as_str().to_owned();
-                (round.org, subject_id, to_sign, SubjectKind::Round, round.number)
+                (
+                    round.org,
+                    subject_id,
+                    to_sign,
+                    SubjectKind::Round,
+                    round.number,
+                )
             }
         };
         let id = SignatureId::new(self.world.id());

@@ -1,8 +1,9 @@
 //! Threads and their messages.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use super::act::{Said, StyleAct, number};
+use super::messages::{Message, Says, messages_of, say_in};
 use super::revisions::{facts_in, frozen_in};
 use super::{Read, Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
@@ -10,7 +11,7 @@ use crate::exchange::ledger::Act;
 use crate::exchange::thread::{self, Kind, State};
 use crate::exchange::{Refused, revision};
 use crate::spec::change::changes;
-use crate::spec::{Digest, ItemId, MessageId, OrgId, PersonId, RoundId, StyleId, ThreadId, Time};
+use crate::spec::{ItemId, OrgId, PersonId, RoundId, StyleId, ThreadId, Time};
 
 /// A thread with everything that was said in it.
 #[derive(Debug, Clone)]
@@ -26,22 +27,6 @@ pub struct ThreadView {
     pub messages: Vec<Message>,
 }
 
-/// One message.
-#[derive(Debug, Clone)]
-pub struct Message {
-    pub id: MessageId,
-    /// `None`: erased.
-    pub person: Option<String>,
-    pub side: Side,
-    pub at: Time,
-    /// The language that it was written in, BCP 47.
-    pub language: String,
-    /// `None`: erased.
-    pub text: Option<String>,
-    /// The pictures; `None`: erased.
-    pub photos: Vec<Option<Digest>>,
-}
-
 /// A thread to be raised.
 #[derive(Debug, Clone)]
 pub struct NewThread<'a> {
@@ -52,16 +37,6 @@ pub struct NewThread<'a> {
     /// With which factory, when the brand asks; a factory asks for itself.
     pub org: Option<&'a OrgId>,
     pub says: Says<'a>,
-}
-
-/// What somebody says.
-#[derive(Debug, Clone, Copy)]
-pub struct Says<'a> {
-    pub text: &'a str,
-    /// BCP 47.
-    pub language: &'a str,
-    /// Photographs that were added for this style before.
-    pub photos: &'a [Digest],
 }
 
 /// What somebody does to a thread other than writing into it.
@@ -94,17 +69,6 @@ struct ThreadRow {
     state: String,
     changed_in: Option<i64>,
     moved_at: Time,
-}
-
-#[derive(sqlx::FromRow)]
-struct MessageRow {
-    id: MessageId,
-    thread: ThreadId,
-    person: Option<String>,
-    side: Side,
-    at: Time,
-    language: String,
-    text: Option<String>,
 }
 
 impl ThreadRow {
@@ -167,48 +131,7 @@ impl Store {
         if rows.is_empty() {
             return Ok(Vec::new());
         }
-        let messages: Vec<MessageRow> = self
-            .db
-            .all(
-                "SELECT m.id, m.thread, n.content AS person, m.side, m.at, m.language, \
-                 x.content AS text FROM message m JOIN thread t ON t.id = m.thread \
-                 JOIN private_text x ON x.id = m.text \
-                 LEFT JOIN private_text n ON n.person = m.person AND n.kind = 'name' \
-                 WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
-                 ORDER BY m.thread, m.seq",
-                values![style, permit.tenant()],
-            )
-            .await?;
-        let photos: Vec<(MessageId, Option<String>)> = self
-            .db
-            .all(
-                "SELECT h.message, x.content FROM message_photo h \
-                 JOIN private_text x ON x.id = h.photo JOIN message m ON m.id = h.message \
-                 JOIN thread t ON t.id = m.thread \
-                 WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
-                 ORDER BY h.message, h.seq",
-                values![style, permit.tenant()],
-            )
-            .await?;
-        let mut photos_of: BTreeMap<MessageId, Vec<Option<Digest>>> = BTreeMap::new();
-        for (message, content) in photos {
-            let digest = content.map(Digest::try_from).transpose().map_err(|cause| {
-                StoreError::corrupt("private_text", "content", message.as_str(), cause)
-            })?;
-            photos_of.entry(message).or_default().push(digest);
-        }
-        let mut messages_of: BTreeMap<ThreadId, Vec<Message>> = BTreeMap::new();
-        for row in messages {
-            messages_of.entry(row.thread).or_default().push(Message {
-                photos: photos_of.remove(&row.id).unwrap_or_default(),
-                id: row.id,
-                person: row.person,
-                side: row.side,
-                at: row.at,
-                language: row.language,
-                text: row.text,
-            });
-        }
+        let mut messages_of = messages_of(&self.db, style, permit.tenant()).await?;
         rows.into_iter()
             .map(|row| {
                 Ok(ThreadView {
@@ -239,7 +162,7 @@ impl Store {
         let mut act = self.act(permit).await?;
         shared_with(&act, org).await?;
         let frozen = frozen_in(self, &act.tx, style, new.revision).await?;
-        if !frozen.frozen.spec.items().contains(new.item) {
+        if frozen.frozen.spec.item(new.item).is_none() {
             return Err(StoreError::Missing);
         }
         let thread = insert_thread(
@@ -256,36 +179,24 @@ impl Store {
             },
         )
         .await?;
-        let said = say_in(self, &mut act, permit.side(), permit.person(), &thread, org, new.says)
-            .await?
-            .to(org)
-            .id("thread", &thread)
-            .id("item", new.item)
-            .id("revision", new.revision)
-            .id("kind", new.kind.name());
+        let said = say_in(
+            self,
+            &mut act,
+            permit.side(),
+            permit.person(),
+            &thread,
+            org,
+            new.says,
+        )
+        .await?
+        .to(org)
+        .id("thread", &thread)
+        .id("item", new.item)
+        .id("revision", new.revision)
+        .id("kind", new.kind.name());
         act.record(Act::Ask, said).await?;
         act.commit().await?;
         Ok(thread)
-    }
-
-    /// Writes into a thread.
-    pub async fn say(
-        &self,
-        permit: &StylePermit<act::Answer>,
-        id: &ThreadId,
-        says: Says<'_>,
-    ) -> Result<(), StoreError> {
-        let mut act = self.act(permit).await?;
-        let thread = thread_in(&act, permit.tenant(), id).await?;
-        let state = thread
-            .step(permit.actor(), thread::Move::Message)
-            .map_err(StoreError::refused(permit.style()))?;
-        let org = thread.factory.clone();
-        let said = say_in(self, &mut act, permit.side(), permit.person(), id, &org, says).await?;
-        set_state(&act, id, state).await?;
-        let said = said.to(&org).id("thread", id).id("state", state.name());
-        act.record(Act::Message, said).await?;
-        act.commit().await
     }
 
     /// Moves a thread on.
@@ -342,7 +253,9 @@ async fn touched_since(
 ) -> Result<BTreeSet<ItemId>, StoreError> {
     let old = frozen_in(store, &act.tx, &act.style, from).await?;
     let new = frozen_in(store, &act.tx, &act.style, to).await?;
-    Ok(changes(&old.frozen.spec, &new.frozen.spec).touched())
+    Ok(changes(&old.frozen.spec, &new.frozen.spec)
+        .touched()
+        .clone())
 }
 
 /// The revision that a round's samples were made to, and whether the thread's item was measured.
@@ -365,7 +278,7 @@ async fn sample_of(
     Ok((revision, measured > 0))
 }
 
-async fn thread_in(
+pub(super) async fn thread_in(
     act: &StyleAct<'_>,
     tenant: Option<&OrgId>,
     id: &ThreadId,
@@ -425,64 +338,6 @@ pub(super) async fn insert_thread(
         )
         .await?;
     Ok(id)
-}
-
-/// Keeps a message; what the ledger has to say of it comes back.
-pub(super) async fn say_in(
-    store: &Store,
-    act: &mut StyleAct<'_>,
-    side: Side,
-    person: &PersonId,
-    thread: &ThreadId,
-    org: &OrgId,
-    says: Says<'_>,
-) -> Result<Said, StoreError> {
-    let message = MessageId::new(store.world.id());
-    let (text, text_hash) = act.keep_text("message", says.text).await?;
-    act.tx
-        .run(
-            "INSERT INTO message (id, thread, seq, person, side, at, language, text, text_hash) \
-             SELECT $1, $2, COALESCE(MAX(m.seq), 0) + 1, $3, $4, $5, $6, $7, $8 \
-             FROM message m WHERE m.thread = $2",
-            values![
-                message,
-                thread,
-                person,
-                side,
-                act.at,
-                says.language,
-                text,
-                text_hash
-            ],
-        )
-        .await?;
-    let mut said = Said::default()
-        .id("message", &message)
-        .hash("text", &text_hash);
-    for (seq, photo) in (1_i64..).zip(says.photos) {
-        let (id, hash) = act.keep_text("photo", photo.as_str()).await?;
-        act.tx
-            .run(
-                "INSERT INTO message_photo (message, seq, photo, photo_hash) \
-                 VALUES ($1, $2, $3, $4)",
-                values![message, seq, id, hash],
-            )
-            .await?;
-        let used = act
-            .tx
-            .run(
-                "INSERT INTO file_use (style, file, revision, org) \
-                 SELECT $1, f.digest, 0, $3 FROM file f WHERE f.digest = $2 AND f.kind = 'photo' \
-                 ON CONFLICT (style, file, revision, org) DO UPDATE SET org = $3",
-                values![act.style, photo, org],
-            )
-            .await?;
-        if used == 0 {
-            return Err(StoreError::Missing);
-        }
-        said = said.hash(&format!("photo_{seq}"), &hash);
-    }
-    Ok(said)
 }
 
 pub(super) async fn set_state(

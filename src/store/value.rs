@@ -162,4 +162,4 @@ macro_rules! named {
 }
 
 named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome ledger::Act
-    signature::SubjectKind }
+signature::SubjectKind }

@@ -83,7 +83,10 @@ pub fn later(time: &Time, seconds: i64) -> Time {
         .as_str()
         .parse::<jiff::Timestamp>()
         .ok()
-        .and_then(|at| at.checked_add(jiff::SignedDuration::from_secs(seconds)).ok());
+        .and_then(|at| {
+            at.checked_add(jiff::SignedDuration::from_secs(seconds))
+                .ok()
+        });
     moved.map_or_else(|| time.clone(), stamp)
 }
 

@@ -3,6 +3,7 @@ use serde_json::json;
 use super::*;
 use crate::exchange::cast::*;
 use crate::exchange::thread::State;
+use crate::spec::check::Code;
 
 /// Joggers in S, M, L with one graded point, one drawing and nothing wanting.
 fn joggers() -> Spec {
@@ -86,11 +87,14 @@ impl Desk {
     }
 }
 
-fn finding(code: &str, item: Option<&str>, is_error: bool) -> Finding {
+fn finding(code: Code, item: Option<&str>) -> Finding {
     Finding {
-        code: code.to_owned(),
+        code,
+        section: Section::Points,
         item: item.map(ItemId::new),
-        is_error,
+        colourway: None,
+        field: None,
+        facts: Vec::new(),
     }
 }
 
@@ -161,19 +165,19 @@ fn publishing_is_of_what_was_read() {
 fn an_error_blocks_and_a_warning_needs_a_reason() {
     let mut desk = Desk::laid();
     desk.findings = vec![
-        finding("grade-reverses", Some("point-c"), false),
-        finding("base-missing", Some("point-c"), true),
+        finding(Code::GradeReverses, Some("point-c")),
+        finding(Code::NameMissing, Some("point-c")),
     ];
     assert_eq!(desk.publish(), Err(Refused::ErrorsRemain { count: 1 }));
 
     desk.findings.pop();
-    desk.findings.push(finding("origin-usual", None, false));
+    desk.findings.push(finding(Code::PartsNone, None));
     let key = |code: &str, item: Option<&str>| FindingKey {
         code: code.to_owned(),
         item: item.map(ItemId::new),
     };
     let reverses = key("grade-reverses", Some("point-c"));
-    let usual = key("origin-usual", None);
+    let usual = key("parts-none", None);
     desk.accepted.insert(usual.clone(), "  ".to_owned());
     assert_eq!(
         desk.publish(),
@@ -197,7 +201,7 @@ fn an_error_blocks_and_a_warning_needs_a_reason() {
                 reason: "the largest size is petite".to_owned(),
             },
             Accepted {
-                code: "origin-usual".to_owned(),
+                code: "parts-none".to_owned(),
                 item: None,
                 reason: "not decided yet".to_owned(),
             },

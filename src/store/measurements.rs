@@ -1,0 +1,129 @@
+//! Measured values: only ever added.
+
+use std::collections::BTreeSet;
+
+use super::act::{Said, StyleAct};
+use super::rounds::round_in;
+use super::{Read, Store, StoreError, values};
+use crate::access::{StylePermit, act};
+use crate::exchange::ledger::Act;
+use crate::exchange::round;
+use crate::spec::{ItemId, Length, PersonId, PieceId, RoundId, Unit};
+
+/// A value to be kept.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct NewMeasurement {
+    pub piece: PieceId,
+    pub point: ItemId,
+    pub value: Length,
+    pub unit: Unit,
+    /// The sender's own key: the same key twice is one measurement.
+    pub key: String,
+}
+
+impl Store {
+    /// Keeps values of a round's pieces. A key that came before is not kept twice; how many were
+    /// new is returned.
+    ///
+    /// Errors: `Missing` when a piece or point is not there; `KeyReused` when a key came before
+    /// with another value; `Refused` by the rules.
+    pub async fn measure(
+        &self,
+        permit: &StylePermit<act::Measure>,
+        id: &RoundId,
+        new: &[NewMeasurement],
+    ) -> Result<usize, StoreError> {
+        let side = permit.side();
+        let mut act = self.act(permit).await?;
+        let round = round_in(self, &act, permit.tenant(), id).await?;
+        let mut seq = round.measurements.len() as i64;
+        let mut there: BTreeSet<(PieceId, ItemId)> = round
+            .measurements
+            .iter()
+            .filter(|measured| measured.side == side)
+            .map(|measured| (measured.piece.clone(), measured.point.clone()))
+            .collect();
+        let mut kept = 0;
+        for value in new {
+            if came_before(&act, id, permit.person(), value).await? {
+                continue;
+            }
+            let known = round.pieces.iter().any(|piece| piece.id == value.piece)
+                && round.frozen.chart.row(&value.point).is_some();
+            if !known {
+                return Err(StoreError::Missing);
+            }
+            let place = (value.piece.clone(), value.point.clone());
+            round::may_measure(round.state, side, there.contains(&place))
+                .map_err(StoreError::refused(permit.style()))?;
+            there.insert(place);
+            seq += 1;
+            let measurement = self.world.id();
+            act.tx
+                .run(
+                    "INSERT INTO measurement (id, round, seq, piece, point, nm, unit, person, \
+                     side, at, key) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)",
+                    values![
+                        measurement,
+                        id,
+                        seq,
+                        value.piece,
+                        value.point,
+                        value.value.as_nm(),
+                        value.unit,
+                        permit.person(),
+                        side,
+                        act.at,
+                        value.key
+                    ],
+                )
+                .await?;
+            kept += 1;
+            let said = Said::default()
+                .to(&round.org)
+                .id("round", id)
+                .id("number", round.number)
+                .id("measurement", &measurement)
+                .id("piece", &value.piece)
+                .id("point", &value.point)
+                .id("nm", value.value.as_nm())
+                .id("unit", value.unit.name());
+            act.record(Act::Measure, said).await?;
+        }
+        act.commit().await?;
+        Ok(kept)
+    }
+}
+
+/// Whether this key was kept before with just this value.
+async fn came_before(
+    act: &StyleAct<'_>,
+    round: &RoundId,
+    person: &PersonId,
+    new: &NewMeasurement,
+) -> Result<bool, StoreError> {
+    let before: Option<(RoundId, PieceId, ItemId, i64, Unit, PersonId)> = act
+        .tx
+        .maybe(
+            "SELECT round, piece, point, nm, unit, person FROM measurement WHERE key = $1",
+            values![new.key],
+        )
+        .await?;
+    let Some(before) = before else {
+        return Ok(false);
+    };
+    let same = before
+        == (
+            round.clone(),
+            new.piece.clone(),
+            new.point.clone(),
+            new.value.as_nm(),
+            new.unit,
+            person.clone(),
+        );
+    if same {
+        Ok(true)
+    } else {
+        Err(StoreError::KeyReused)
+    }
+}
