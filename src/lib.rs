@@ -17,3 +17,9 @@ pub mod language;
 
 #[cfg(feature = "service")]
 pub mod store;
+
+#[cfg(feature = "service")]
+pub mod files;
+
+#[cfg(feature = "service")]
+pub mod cli;

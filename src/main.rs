@@ -1,3 +1,10 @@
 //! Hands over to the command line.
 
-fn main() {}
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    match std::env::args().nth(1).as_deref() {
+        Some("render") => fellseam::cli::render::render(),
+        _ => ExitCode::FAILURE,
+    }
+}

@@ -1,0 +1,3 @@
+//! The commands of the program.
+
+pub mod render;
