@@ -55,21 +55,22 @@ fn work(input: &mut impl BufRead, output: &mut impl Write) -> io::Result<()> {
     answer(output, draw(&job, bytes))
 }
 
-/// Takes away what the job does not need. Hard limits: they cannot be raised again.
+/// Takes away what the job does not need; what is taken cannot be had back.
 fn confine(job: &Job) -> io::Result<()> {
-    let bound = |resource, most: u64| {
+    let bound = |resource, most: u64, at_last: u64| {
         let limit = Rlimit {
             current: Some(most),
-            maximum: Some(most),
+            maximum: Some(at_last),
         };
         setrlimit(resource, limit).map_err(io::Error::from)
     };
-    bound(Resource::As, job.memory)?;
-    bound(Resource::Cpu, job.seconds)?;
+    bound(Resource::As, job.memory, job.memory)?;
+    // At the first limit comes the signal that names it, at the second one that names nothing.
+    bound(Resource::Cpu, job.seconds, job.seconds + 1)?;
     // A crash leaves no picture of a person in a dump.
-    bound(Resource::Core, 0)?;
+    bound(Resource::Core, 0, 0)?;
     // Nothing is written to files, but by the HEIC converter.
-    bound(Resource::Fsize, MAX_BYTES)
+    bound(Resource::Fsize, MAX_BYTES, MAX_BYTES)
 }
 
 fn answer(output: &mut impl Write, result: Result<Rendered, RenderError>) -> io::Result<()> {
@@ -111,12 +112,10 @@ fn draw(job: &Job, bytes: Vec<u8>) -> Result<Rendered, RenderError> {
         })
     };
     match (Media::sniff(&bytes), job.kind) {
-        (Some(Media::Jpeg | Media::Png | Media::Webp), _) => raster::render(bytes),
-        (Some(Media::Heic), _) => {
+        (Some(media @ (Media::Jpeg | Media::Png | Media::Webp)), _) => raster::render(media, bytes),
+        (Some(media @ Media::Heic), _) => {
             let converter = job.heic.as_deref().ok_or(RenderError::HeicUnsupported)?;
-            let mut rendered = raster::render(from_heic(converter, &bytes)?)?;
-            rendered.media = Media::Heic;
-            Ok(rendered)
+            raster::render(media, from_heic(converter, &bytes)?)
         }
         (Some(Media::Svg), Kind::Drawing) => svg::render(&bytes),
         (Some(Media::Svg), Kind::Photo) => unsupported("SVG"),

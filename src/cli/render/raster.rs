@@ -1,11 +1,12 @@
 //! Photographs and raster drawings: decoded, made upright, opaque and sRGB, and encoded anew, so
 //! that nothing of the file but its pixels is left: no place, no owner, no embedded preview.
 
+use std::borrow::Cow;
 use std::io::Cursor;
 
 use exif::{Exif, In, Tag, Value};
 use image::error::{ImageError, UnsupportedErrorKind};
-use image::imageops::{self, FilterType};
+use image::imageops::FilterType;
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, RgbImage};
 use moxcms::{ColorProfile, DataColorSpace, Layout, TransformOptions};
@@ -14,17 +15,15 @@ use super::{WIDTHS, fit, webp};
 use crate::files::render::{MAX_BYTES, MAX_PIXELS};
 use crate::files::{Media, Picture, RenderError, Rendered};
 
-pub fn render(bytes: Vec<u8>) -> Result<Rendered, RenderError> {
-    let media = Media::sniff(&bytes).ok_or(RenderError::NotAPicture)?;
-    let format = match media {
-        Media::Jpeg => ImageFormat::Jpeg,
-        Media::Png => ImageFormat::Png,
-        Media::Webp => ImageFormat::WebP,
+/// `media` is what was sent: `bytes`, or HEIC of which they are the converted picture.
+pub fn render(media: Media, bytes: Vec<u8>) -> Result<Rendered, RenderError> {
+    let format = match Media::sniff(&bytes) {
+        Some(Media::Jpeg) if !jpeg_is_whole(&bytes) => return Err(RenderError::Broken),
+        Some(Media::Jpeg) => ImageFormat::Jpeg,
+        Some(Media::Png) => ImageFormat::Png,
+        Some(Media::Webp) => ImageFormat::WebP,
         _ => return Err(RenderError::NotAPicture),
     };
-    if media == Media::Jpeg && !jpeg_is_whole(&bytes) {
-        return Err(RenderError::Broken);
-    }
     let mut reader = ImageReader::with_format(Cursor::new(bytes), format);
     let mut limits = image::Limits::no_limits();
     limits.max_alloc = Some(MAX_BYTES);
@@ -39,27 +38,28 @@ pub fn render(bytes: Vec<u8>) -> Result<Rendered, RenderError> {
     let exif = decoder.exif_metadata().ok().flatten().and_then(read_exif);
     let profile = decoder.icc_profile().ok().flatten();
     let profile = profile.and_then(|icc| ColorProfile::new_from_slice(&icc).ok());
-    let image = DynamicImage::from_decoder(decoder).map_err(refusal)?;
 
-    let mut image = opaque(image);
-    image.apply_orientation(exif.as_ref().map_or(Orientation::NoTransforms, orientation));
+    let mut image = opaque(DynamicImage::from_decoder(decoder).map_err(refusal)?);
+    if media != Media::Heic {
+        // HEIC turns by properties of its own (`irot`, `imir` of ISO/IEC 23008-12), which the
+        // converter has applied. A phone's EXIF says the same once more.
+        let turned = exif.as_ref().map_or(Orientation::NoTransforms, orientation);
+        image.apply_orientation(turned);
+    }
     let (width, height) = (image.width(), image.height());
 
     let widest = WIDTHS[WIDTHS.len() - 1].min(width);
-    let largest = srgb(shrink(image, widest), profile)?;
+    // Before the colours are converted: that is a few million pixels less to convert.
+    let largest = srgb(shrink(&image, fit(width, height, widest)), profile)?;
+    drop(image);
     let mut pictures: Vec<Picture> = Vec::new();
     for wanted in WIDTHS.into_iter().filter(|w| *w < widest).chain([widest]) {
         let (new_width, new_height) = fit(width, height, wanted);
         // Of a very long strip several widths come out the same.
-        if pictures.last().is_some_and(|last| last.width == new_width) {
-            continue;
+        if pictures.last().is_none_or(|last| last.width != new_width) {
+            let small = shrink(&largest, (new_width, new_height));
+            pictures.push(webp(small.as_bytes(), new_width, new_height)?);
         }
-        pictures.push(if new_width == largest.width() {
-            webp(&largest, new_width, new_height)?
-        } else {
-            let small = imageops::resize(&largest, new_width, new_height, FilterType::CatmullRom);
-            webp(&small, new_width, new_height)?
-        });
     }
     Ok(Rendered {
         media,
@@ -119,20 +119,21 @@ fn opaque(image: DynamicImage) -> DynamicImage {
     }
 }
 
-/// Never larger. Shrunk before the colours are converted: that is a few million pixels less work.
-fn shrink(image: DynamicImage, width: u32) -> DynamicImage {
-    let (new_width, new_height) = fit(image.width(), image.height(), width);
-    if (new_width, new_height) == (image.width(), image.height()) {
-        image
+fn shrink(image: &DynamicImage, (width, height): (u32, u32)) -> Cow<'_, DynamicImage> {
+    if (width, height) == (image.width(), image.height()) {
+        Cow::Borrowed(image)
     } else {
-        image.resize_exact(new_width, new_height, FilterType::CatmullRom)
+        Cow::Owned(image.resize_exact(width, height, FilterType::CatmullRom))
     }
 }
 
 /// Converts from the colour space that the file names. Without a profile, or with one that does
 /// not fit the pixels (CMYK), they are taken as sRGB, as browsers do.
-fn srgb(image: DynamicImage, profile: Option<ColorProfile>) -> Result<RgbImage, RenderError> {
-    let (source, layout) = match &image {
+fn srgb(
+    image: Cow<'_, DynamicImage>,
+    profile: Option<ColorProfile>,
+) -> Result<DynamicImage, RenderError> {
+    let (source, layout) = match *image {
         DynamicImage::ImageLuma8(_) => (DataColorSpace::Gray, Layout::Gray),
         _ => (DataColorSpace::Rgb, Layout::Rgb),
     };
@@ -144,16 +145,19 @@ fn srgb(image: DynamicImage, profile: Option<ColorProfile>) -> Result<RgbImage, 
                 .create_transform_8bit(layout, &srgb, Layout::Rgb, TransformOptions::default())
                 .ok()
         });
-    let Some(transform) = transform else {
-        return Ok(image.into_rgb8());
+    let rgb = match transform {
+        None => image.into_owned().into_rgb8(),
+        Some(transform) => {
+            let mut rgb = RgbImage::new(image.width(), image.height());
+            transform
+                .transform(image.as_bytes(), &mut rgb)
+                .map_err(|error| RenderError::Failed {
+                    why: format!("colours: {error}"),
+                })?;
+            rgb
+        }
     };
-    let mut rgb = RgbImage::new(image.width(), image.height());
-    transform
-        .transform(image.as_bytes(), &mut rgb)
-        .map_err(|error| RenderError::Failed {
-            why: format!("colours: {error}"),
-        })?;
-    Ok(rgb)
+    Ok(rgb.into())
 }
 
 fn read_exif(bytes: Vec<u8>) -> Option<Exif> {
