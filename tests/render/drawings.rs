@@ -213,6 +213,36 @@ async fn a_drawing_that_unfolds_without_end_is_refused() {
 }
 
 #[tokio::test]
+async fn an_id_cannot_break_out() {
+    for id in [
+        "a&lt;script/>",
+        "a&amp;lt;script/>",
+        "a&amp;e;",
+        "&quot;/>&lt;script/>&lt;g id=&quot;",
+    ] {
+        let drawing = draw(&svg(&format!(
+            "<g id=\"{id}\" opacity=\".5\"><path d=\"M0 0H9V9Z\"/></g>"
+        )))
+        .await;
+        match drawing {
+            Err(error) => assert_eq!(Err(error), unsupported("SVG with < or & in an id"), "{id}"),
+            // Whole in its quotes, then: there is no such element.
+            Ok(drawing) => {
+                let text = cleaned(&drawing);
+                assert!(!text.contains("<script"), "{id} in {text}");
+            }
+        }
+    }
+    assert_eq!(
+        draw(&svg(
+            "<g id=\"R&amp;D\" opacity=\".5\"><path d=\"M0 0H9V9Z\"/></g>"
+        ))
+        .await,
+        unsupported("SVG with < or & in an id")
+    );
+}
+
+#[tokio::test]
 async fn what_is_no_svg_inside_is_damaged() {
     for broken in [
         "<svg xmlns=\"http://www.w3.org/2000/svg\"><path",
