@@ -116,8 +116,8 @@ pub enum Move<'a> {
     /// Write into it.
     Message,
     Agree,
-    /// Say that `revision` carries the change; `touched` is every item that its change list,
-    /// against the revision before it, names.
+    /// Say that `revision` carries the change; `touched` is every item that its change list names,
+    /// against the revision that the thread was raised on.
     MarkChanged {
         revision: u32,
         touched: &'a BTreeSet<ItemId>,
