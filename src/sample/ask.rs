@@ -81,7 +81,7 @@ pub enum Ask {
 pub fn slip(limits: &Limits, measured: Length) -> Option<Slip> {
     let spec = i128::from(limits.spec.as_nm());
     let measured_nm = i128::from(measured.as_nm());
-    if spec <= 0 || !limits.judge(measured).verdict.is_out() {
+    if !limits.judge(measured).verdict.is_out() {
         return None;
     }
     Slip::ALL.into_iter().find(|slip| {

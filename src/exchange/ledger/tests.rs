@@ -198,6 +198,30 @@ fn a_head_kept_elsewhere_finds_a_chain_that_was_written_anew() {
 }
 
 #[test]
+fn two_kept_heads_that_contradict_each_other_cannot_both_be_passed() {
+    let kept = |seq, text: &[u8]| Head {
+        seq,
+        hash: Digest::of(text),
+    };
+    let mut verifier = Verifier::new(&style());
+    assert_eq!(verifier.expect(&kept(3, b"this")), Ok(()));
+    assert_eq!(verifier.expect(&kept(3, b"this")), Ok(()));
+    let fault = |seq| {
+        Err(FirstFault {
+            seq,
+            fault: Fault::NotAsKnown,
+        })
+    };
+    assert_eq!(verifier.expect(&kept(3, b"that")), fault(3));
+    // Nor one of an empty chain that is not this style's.
+    assert_eq!(verifier.expect(&Head::start(&style())), Ok(()));
+    assert_eq!(
+        verifier.expect(&Head::start(&StyleId::new("anorak"))),
+        fault(0)
+    );
+}
+
+#[test]
 fn a_salted_hash_is_that_of_the_salts_digits_and_the_text() {
     // Reproduce: printf %s%s 00...00 'sleeve too long' | sha256sum
     let salt = Salt::new([0; 32]);

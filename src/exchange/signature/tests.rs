@@ -252,8 +252,11 @@ fn a_question_about_a_later_revision_does_not_block_an_older_round() {
     let mut table = Table::laid();
     let mut later = question("q", thread::State::Open);
     later.raised_on = 3;
-    table.threads = vec![later];
+    table.threads = vec![later.clone()];
     assert!(table.signs_round(&merchandiser(), APPROVED).is_ok());
+    later.raised_on = 2;
+    table.threads = vec![later];
+    assert!(table.signs_round(&merchandiser(), APPROVED).is_err());
 }
 
 #[test]
