@@ -1,6 +1,6 @@
 //! Why a move is refused, with what the page needs to show the reason and the way on.
 
-use crate::spec::{ItemId, Section, ThreadId};
+use crate::spec::{Finding, ItemId, Section, ThreadId};
 
 use super::round;
 use super::thread;
@@ -131,6 +131,15 @@ pub struct FindingKey {
     pub item: Option<ItemId>,
 }
 
+impl FindingKey {
+    pub fn of(finding: &Finding) -> FindingKey {
+        FindingKey {
+            code: finding.code.name().to_owned(),
+            item: finding.item.clone(),
+        }
+    }
+}
+
 impl Refused {
     /// The id of the text that says why and what to do.
     pub fn code(&self) -> &'static str {
@@ -142,7 +151,8 @@ impl Refused {
             Refused::DraftUnchanged { .. } => "refused-draft-unchanged",
             Refused::MustFixUnchanged { .. } => "refused-must-fix-unchanged",
             Refused::AlreadyWithdrawn => "refused-already-withdrawn",
-            Refused::NotCurrent { .. } => "refused-not-current",
+            Refused::NotCurrent { current: Some(_) } => "refused-not-current",
+            Refused::NotCurrent { current: None } => "refused-none-current",
             Refused::NotShared => "refused-not-shared",
             Refused::AlreadyAcknowledged => "refused-already-acknowledged",
             Refused::OnlyBrand => "refused-only-brand",

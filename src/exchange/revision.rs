@@ -5,7 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::{Deserialize, Serialize};
 
 use crate::spec::canon::{CanonError, from_canonical, to_canonical};
-use crate::spec::check::Finding;
+use crate::spec::change::changes;
+use crate::spec::check::{self, Finding, check};
 use crate::spec::document::{FORMAT, Spec};
 use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
 
@@ -82,17 +83,13 @@ pub struct Publishing<'a> {
     pub reason: &'a str,
     pub draft: &'a Spec,
     pub decimal: DecimalSign,
-    pub rules: u32,
     /// The version of every section that the form showed.
     pub shown: &'a BTreeMap<Section, i64>,
     /// The version of every section as it was read now.
     pub read: &'a BTreeMap<Section, i64>,
-    pub findings: &'a [Finding],
     /// The reasons typed for the warnings.
     pub accepted: &'a BTreeMap<FindingKey, String>,
     pub previous: Option<Previous<'a>>,
-    /// Every item that the change list against the previous revision names.
-    pub touched: &'a BTreeSet<ItemId>,
     /// The style's threads, with every factory.
     pub threads: &'a [Thread],
 }
@@ -114,14 +111,15 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
     if !sections.is_empty() {
         return Err(Refused::SectionMoved { sections });
     }
-    let count = with
-        .findings
-        .iter()
-        .filter(|finding| finding.is_error())
-        .count();
-    if count > 0 {
-        return Err(Refused::ErrorsRemain { count });
-    }
+    let graded = grade(with.draft);
+    let (errors, warnings): (Vec<Finding>, Vec<Finding>) = check(with.draft, &graded)
+        .into_iter()
+        .partition(|finding| finding.is_error());
+    let (true, Some(chart)) = (errors.is_empty(), graded.chart(with.draft)) else {
+        return Err(Refused::ErrorsRemain {
+            count: errors.len(),
+        });
+    };
     if let Some(previous) = with.previous
         && previous.spec == with.draft
         && previous.decimal == with.decimal
@@ -134,18 +132,20 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
     let agreed = with.threads.iter().filter(|thread| {
         thread.kind == thread::Kind::MustFix && thread.state == thread::State::Agreed
     });
-    let (carried, unchanged): (Vec<&Thread>, Vec<&Thread>) =
-        agreed.partition(|thread| with.touched.contains(&thread.item));
+    let changes = with
+        .previous
+        .map(|previous| changes(previous.spec, with.draft));
+    let (carried, unchanged): (Vec<&Thread>, Vec<&Thread>) = agreed.partition(|thread| {
+        let changes = changes.as_ref();
+        changes.is_some_and(|changes| changes.touched().contains(&thread.item))
+    });
     if !unchanged.is_empty() {
         return Err(Refused::MustFixUnchanged {
             threads: ids(&unchanged),
         });
     }
 
-    // What keeps a chart from being made is an error of the checks too.
-    let chart = grade(with.draft).chart(with.draft);
-    let chart = chart.ok_or(Refused::ErrorsRemain { count: 1 })?;
-    let accepted = accept(with.findings, with.accepted)?;
+    let accepted = accept(&warnings, with.accepted)?;
     let reason = with.reason.trim();
     if reason.is_empty() {
         return Err(Refused::ReasonMissing);
@@ -164,7 +164,7 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
             accepted,
             decimal: with.decimal,
             files: files(with.draft),
-            rules: with.rules,
+            rules: check::RULES,
         },
         carries: ids(&carried),
     })
@@ -172,16 +172,12 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
 
 /// Every warning with its typed reason.
 fn accept(
-    findings: &[Finding],
+    warnings: &[Finding],
     reasons: &BTreeMap<FindingKey, String>,
 ) -> Result<Vec<Accepted>, Refused> {
     let mut accepted = Vec::new();
     let mut missing = Vec::new();
-    for finding in findings.iter().filter(|finding| !finding.is_error()) {
-        let key = FindingKey {
-            code: finding.code.name().to_owned(),
-            item: finding.item.clone(),
-        };
+    for key in warnings.iter().map(FindingKey::of) {
         match reasons.get(&key).map(|reason| reason.trim()) {
             Some(reason) if !reason.is_empty() => accepted.push(Accepted {
                 code: key.code,

@@ -1,6 +1,6 @@
 //! Published revisions: frozen bytes, and what has become of them.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::act::{Said, number};
@@ -12,11 +12,8 @@ use crate::exchange::ledger::Act;
 use crate::exchange::refused::FindingKey;
 use crate::exchange::revision::{self, Frozen, Previous, Publishing, Standing};
 use crate::exchange::thread;
-use crate::spec::change::changes;
-use crate::spec::chart::grade;
-use crate::spec::check::{self, check};
 use crate::spec::units::DecimalSign;
-use crate::spec::{Digest, ItemId, PersonId, RevisionId, StyleId, Time};
+use crate::spec::{Digest, PersonId, RevisionId, StyleId, Time};
 
 /// A published revision.
 #[derive(Debug, Clone)]
@@ -246,8 +243,6 @@ impl Store {
         let mut act = self.act(permit).await?;
         let style = act.style.clone();
         let draft = read_draft(&act.tx, &style).await?;
-        let graded = grade(&draft.spec);
-        let findings = check(&draft.spec, &graded);
         let previous = match facts_in(&act.tx, &style).await?.last() {
             Some(fact) => Some((
                 fact.number,
@@ -255,9 +250,6 @@ impl Store {
             )),
             None => None,
         };
-        let touched: BTreeSet<ItemId> = previous.as_ref().map_or_else(BTreeSet::new, |(_, old)| {
-            changes(&old.frozen.spec, &draft.spec).touched().clone()
-        });
         let threads = threads_in(&act.tx, &style, None).await?;
         let published = revision::publish(&Publishing {
             style: &style,
@@ -265,10 +257,8 @@ impl Store {
             reason: form.reason,
             draft: &draft.spec,
             decimal: form.decimal,
-            rules: check::RULES,
             shown: form.shown,
             read: &draft.versions,
-            findings: &findings,
             accepted: form.accepted,
             previous: previous.as_ref().map(|(n, old)| Previous {
                 number: *n,
@@ -276,7 +266,6 @@ impl Store {
                 spec: &old.frozen.spec,
                 decimal: old.frozen.decimal,
             }),
-            touched: &touched,
             threads: &threads,
         })
         .map_err(StoreError::refused(&style))?;

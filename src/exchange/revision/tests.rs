@@ -1,29 +1,12 @@
-use serde_json::json;
-
 use super::*;
 use crate::exchange::cast::*;
 use crate::exchange::thread::State;
-use crate::spec::check::Code;
+use crate::spec::document::{Drawing, Point};
+use crate::spec::example::half_zip;
+use crate::spec::{Entered, Length, Unit};
 
-/// Joggers in S, M, L with one graded point, one drawing and nothing wanting.
-fn joggers() -> Spec {
-    let cm = |tenths: i64| json!({"nm": tenths * 1_000_000, "unit": "cm"});
-    serde_json::from_value(json!({
-        "header": {"number": "HT-014", "name": "Skerry joggers", "garment": "joggers",
-                   "base_size": "m", "unit": "cm", "measured": "as_sewn"},
-        "sizes": {"sizes": [{"id": "s", "code": "S"}, {"id": "m", "code": "M"},
-                            {"id": "l", "code": "L"}]},
-        "drawings": {"drawings": [
-            {"id": "front", "view": "front", "file": Digest::of(b"front"), "width": 1, "height": 1},
-            {"id": "again", "view": "detail", "file": Digest::of(b"front"), "width": 1, "height": 1},
-        ]},
-        "points": {"points": [
-            {"id": "point-c", "letter": "C", "name": "Inseam", "basis": "linear",
-             "minus": cm(5), "plus": cm(5), "base": cm(740), "step": cm(1),
-             "grade": {"segments": {"segments": [{"from": "s", "to": "l", "step": cm(15)}]}}},
-        ]},
-    }))
-    .expect("a spec")
+fn drawing() -> Digest {
+    Digest::of(b"front")
 }
 
 /// A draft on the point of being published as revision 2.
@@ -31,20 +14,18 @@ struct Desk {
     draft: Spec,
     shown: BTreeMap<Section, i64>,
     read: BTreeMap<Section, i64>,
-    findings: Vec<Finding>,
     accepted: BTreeMap<FindingKey, String>,
     first: Option<(Spec, Digest)>,
     decimal: DecimalSign,
-    touched: BTreeSet<ItemId>,
     threads: Vec<Thread>,
     reason: &'static str,
 }
 
 impl Desk {
     fn laid() -> Desk {
-        let first = joggers();
-        let mut draft = joggers();
-        draft.header.name = "Skerry joggers, tapered".to_owned();
+        let first = half_zip(drawing());
+        let mut draft = half_zip(drawing());
+        draft.header.name = "Shoal half-zip, shorter".to_owned();
         let versions: BTreeMap<Section, i64> = Section::ALL
             .into_iter()
             .map(|section| (section, 3))
@@ -53,27 +34,30 @@ impl Desk {
             draft,
             shown: versions.clone(),
             read: versions,
-            findings: Vec::new(),
             accepted: BTreeMap::new(),
             first: Some((first, Digest::of(b"revision 1"))),
             decimal: DecimalSign::Point,
-            touched: BTreeSet::new(),
             threads: Vec::new(),
-            reason: "narrower leg after the first fitting",
+            reason: "shorter body after the first fitting",
         }
+    }
+
+    fn point(&mut self, id: &str) -> &mut Point {
+        let mut points = self.draft.points.points.iter_mut();
+        points
+            .find(|point| point.id.as_str() == id)
+            .expect("the half-zip has it")
     }
 
     fn publish(&self) -> Result<Published, Refused> {
         publish(&Publishing {
-            style: &StyleId::new("joggers"),
+            style: &StyleId::new("half-zip"),
             at: &time(0),
             reason: self.reason,
             draft: &self.draft,
             decimal: self.decimal,
-            rules: 1,
             shown: &self.shown,
             read: &self.read,
-            findings: &self.findings,
             accepted: &self.accepted,
             previous: self.first.as_ref().map(|(spec, digest)| Previous {
                 number: 1,
@@ -81,20 +65,8 @@ impl Desk {
                 spec,
                 decimal: DecimalSign::Point,
             }),
-            touched: &self.touched,
             threads: &self.threads,
         })
-    }
-}
-
-fn finding(code: Code, item: Option<&str>) -> Finding {
-    Finding {
-        code,
-        section: Section::Points,
-        item: item.map(ItemId::new),
-        colourway: None,
-        field: None,
-        facts: Vec::new(),
     }
 }
 
@@ -107,15 +79,26 @@ fn a_revision_holds_the_draft_its_rounded_chart_and_what_came_before() {
     assert_eq!(frozen.spec, desk.draft);
     assert_eq!(frozen.reason, desk.reason);
     assert_eq!(frozen.published, time(0));
-    // 74.0 at M, 1.5 a size: worked by hand.
-    let values: Vec<i64> = frozen.chart.rows[0]
-        .values
-        .iter()
-        .map(|value| value.as_nm() / 1_000_000)
-        .collect();
-    assert_eq!(values, [725, 740, 755]);
-    // Shown twice, kept once.
-    assert_eq!(frozen.files, BTreeSet::from([Digest::of(b"front")]));
+    // C, body length: 28 1/2 in at M and 5/8 in a size, to the eighth. Worked by hand.
+    let eighths: Vec<Length> = [218, 223, 228, 233, 238]
+        .map(|n| Length::nm(n * 3_175_000))
+        .into();
+    let body_length = frozen.chart.row(&point_c()).expect("point C has values");
+    assert_eq!(body_length.values, eighths);
+    assert_eq!(frozen.files, BTreeSet::from([drawing()]));
+    assert_eq!(frozen.rules, check::RULES);
+}
+
+#[test]
+fn a_file_that_is_shown_twice_is_kept_once() {
+    let mut desk = Desk::laid();
+    let again = desk.draft.drawings.drawings[0].clone();
+    desk.draft.drawings.drawings.push(Drawing {
+        id: ItemId::new("drawing-again"),
+        markers: Vec::new(),
+        ..again
+    });
+    assert_eq!(desk.publish().unwrap().frozen.files.len(), 1);
 }
 
 #[test]
@@ -162,49 +145,61 @@ fn publishing_is_of_what_was_read() {
 }
 
 #[test]
-fn an_error_blocks_and_a_warning_needs_a_reason() {
+fn an_error_blocks_publishing() {
     let mut desk = Desk::laid();
-    desk.findings = vec![
-        finding(Code::GradeReverses, Some("point-c")),
-        finding(Code::NameMissing, Some("point-c")),
-    ];
-    assert_eq!(desk.publish(), Err(Refused::ErrorsRemain { count: 1 }));
-
-    desk.findings.pop();
-    desk.findings.push(finding(Code::PartsNone, None));
-    let key = |code: &str, item: Option<&str>| FindingKey {
-        code: code.to_owned(),
-        item: item.map(ItemId::new),
+    desk.draft.header.unit = None;
+    desk.draft.header.base_size = None;
+    let Err(Refused::ErrorsRemain { count }) = desk.publish() else {
+        panic!("nothing can be measured without a unit");
     };
-    let reverses = key("grade-reverses", Some("point-c"));
-    let usual = key("parts-none", None);
-    desk.accepted.insert(usual.clone(), "  ".to_owned());
+    assert!(count >= 2, "{count}");
+    // One is enough, and a reason does not lift it.
+    let mut desk = Desk::laid();
+    desk.draft.header.name.clear();
+    let name = FindingKey {
+        code: "name-missing".to_owned(),
+        item: None,
+    };
+    desk.accepted.insert(name, "it has none".to_owned());
+    assert_eq!(desk.publish(), Err(Refused::ErrorsRemain { count: 1 }));
+}
+
+#[test]
+fn a_warning_is_published_with_a_reason_and_not_without() {
+    let mut desk = Desk::laid();
+    desk.draft.colourways = Default::default();
+    desk.draft.drawings.drawings[0]
+        .markers
+        .retain(|marker| !marker.item.as_str().starts_with("part"));
+    let key = |code: &str| FindingKey {
+        code: code.to_owned(),
+        item: None,
+    };
+    let (parts, colourways) = (key("parts-none"), key("colourways-none"));
+    desk.accepted.insert(parts.clone(), "  ".to_owned());
     assert_eq!(
         desk.publish(),
         Err(Refused::WarningReasonMissing {
-            warnings: vec![reverses.clone(), usual.clone()]
+            warnings: vec![parts.clone(), colourways.clone()]
         })
     );
 
-    desk.accepted.insert(usual, " not decided yet ".to_owned());
     desk.accepted
-        .insert(reverses, "the largest size is petite".to_owned());
+        .insert(parts, " a toile, in calico ".to_owned());
+    desk.accepted.insert(colourways, "undyed".to_owned());
     // A reason for what is no longer found is left out.
     desk.accepted
-        .insert(key("gone", None), "was there".to_owned());
+        .insert(key("steps-uneven"), "was there".to_owned());
+    let accepted = |code: &str, reason: &str| Accepted {
+        code: code.to_owned(),
+        item: None,
+        reason: reason.to_owned(),
+    };
     assert_eq!(
         desk.publish().unwrap().frozen.accepted,
         [
-            Accepted {
-                code: "grade-reverses".to_owned(),
-                item: Some(point_c()),
-                reason: "the largest size is petite".to_owned(),
-            },
-            Accepted {
-                code: "parts-none".to_owned(),
-                item: None,
-                reason: "not decided yet".to_owned(),
-            },
+            accepted("parts-none", "a toile, in calico"),
+            accepted("colourways-none", "undyed"),
         ]
     );
 }
@@ -219,7 +214,7 @@ fn publishing_says_why() {
 #[test]
 fn an_unchanged_draft_is_not_published_again() {
     let mut desk = Desk::laid();
-    desk.draft = joggers();
+    desk.draft = half_zip(drawing());
     assert_eq!(desk.publish(), Err(Refused::DraftUnchanged { newest: 1 }));
     // Its numbers would be written another way: that is a change.
     desk.decimal = DecimalSign::Comma;
@@ -227,24 +222,20 @@ fn an_unchanged_draft_is_not_published_again() {
 }
 
 #[test]
-fn a_draft_without_a_chart_is_not_published_even_if_no_check_says_so() {
-    let mut desk = Desk::laid();
-    desk.draft.header.unit = None;
-    assert_eq!(desk.publish(), Err(Refused::ErrorsRemain { count: 1 }));
-}
-
-#[test]
 fn an_agreed_must_fix_is_carried_by_a_revision_that_changes_its_item() {
     let mut desk = Desk::laid();
     desk.threads = vec![must_fix("m", State::Agreed)];
-    desk.touched = BTreeSet::from([ItemId::new("point-d")]);
+    desk.point("point-d").name = "Across back".to_owned();
     assert_eq!(
         desk.publish(),
         Err(Refused::MustFixUnchanged {
             threads: vec![ThreadId::new("m")]
         })
     );
-    desk.touched.insert(point_c());
+    desk.point("point-c").base = Some(Entered {
+        nm: Length::nm(711_200_000),
+        unit: Unit::Inch,
+    });
     assert_eq!(desk.publish().unwrap().carries, [ThreadId::new("m")]);
 }
 
@@ -257,7 +248,7 @@ fn only_agreed_must_fixes_hold_up_publishing() {
         must_fix("let-pass", State::Granted),
         question("asked", State::Agreed),
     ];
-    desk.touched = BTreeSet::from([point_c()]);
+    desk.point("point-c").name = "Back length".to_owned();
     assert_eq!(desk.publish().unwrap().carries, []);
 }
 
@@ -359,4 +350,19 @@ fn a_factory_acknowledges_the_current_revision_once() {
         acknowledge(&by, &old, true, false),
         Err(Refused::NotCurrent { current: Some(2) })
     );
+}
+
+/// A revision as it was first kept. However the format grows, it must be read for ever.
+const FORMAT_1: &[u8] = include_bytes!("../../../tests/golden/revision-format-1.json");
+
+#[test]
+fn a_revision_of_the_first_format_is_read_for_ever() {
+    assert_eq!(
+        Digest::of(FORMAT_1).as_str(),
+        "82d6b4fa88298c501fd3a29c068a00bd427eaeef26ac8d24f6fafdcba4596905"
+    );
+    let frozen = Frozen::read(FORMAT_1).unwrap();
+    assert_eq!((frozen.format, frozen.number), (1, 2));
+    assert_eq!(frozen.spec.points.points.len(), 10);
+    assert_eq!(frozen.chart.rows.len(), 10);
 }
