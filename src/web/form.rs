@@ -66,6 +66,12 @@ impl Fields {
         self.all(name).next().unwrap_or_default()
     }
 
+    /// The field's text as it was sent: a password may begin with a space.
+    pub fn raw(&self, name: &str) -> &str {
+        let field = self.0.iter().find(|(field, _)| field == name);
+        field.map_or("", |(_, value)| value)
+    }
+
     /// Every value of a field that may come more than once, in order, trimmed.
     pub fn all<'a>(&'a self, name: &'a str) -> impl Iterator<Item = &'a str> {
         self.0
@@ -81,6 +87,33 @@ impl Fields {
     /// A whole number; `None` when it is missing or none.
     pub fn number<T: std::str::FromStr>(&self, name: &str) -> Option<T> {
         self.text(name).parse().ok()
+    }
+}
+
+/// What is wrong with a form, by field.
+#[derive(Debug, Default, Clone)]
+pub struct Errors(Vec<(String, String)>);
+
+impl Errors {
+    pub fn add(&mut self, field: impl Into<String>, sentence: impl Into<String>) {
+        self.0.push((field.into(), sentence.into()));
+    }
+
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// The first thing that is wrong with this field.
+    pub fn of(&self, field: &str) -> Option<&str> {
+        let found = self.0.iter().find(|(name, _)| name == field);
+        found.map(|(_, sentence)| sentence.as_str())
+    }
+
+    /// Every field that is wrong with its sentence, in the order they were met.
+    pub fn all(&self) -> impl Iterator<Item = (&str, &str)> {
+        self.0
+            .iter()
+            .map(|(field, sentence)| (field.as_str(), sentence.as_str()))
     }
 }
 

@@ -1,18 +1,27 @@
 //! The pages. `routes.rs` is the whole table; each page is one file here, one struct, one template.
 //!
-//! A request's way: [`dress`](visit::dress) finds out who asks, an extractor gives the permit or
-//! refuses, the handler calls pure code and store functions, an askama struct renders.
+//! A request's way: [`dress`](visit::dress) finds out who asks, an extractor ([`May`](may::May),
+//! [`MayOn`](may::MayOn)) gives the permit or refuses, the handler calls pure code and store
+//! functions, an askama struct renders.
 
 mod app;
+mod assets;
+mod entry;
 mod form;
 mod frame;
 mod headers;
+mod health;
 mod limit;
 mod may;
+mod needs;
+mod page;
 mod password;
+mod people;
 mod problem;
+mod refusal;
 mod routes;
 mod visit;
 
 pub use app::{App, Settings};
+pub use password::Passwords;
 pub use routes::{Route, router, table};

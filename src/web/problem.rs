@@ -79,7 +79,7 @@ impl Problem {
             Problem::BadForm => t.say("problem-bad-form").to_string(),
             Problem::TooLarge => t.say("problem-too-large").to_string(),
             Problem::TooManyTries => t.say("problem-too-many-tries").to_string(),
-            Problem::Refused(why, _) => refusal::sentence(t, why),
+            Problem::Refused(why, _) => t.why(why).to_string(),
             Problem::Upload(why) => refusal::upload(t, why),
             Problem::Fault { reference } => t
                 .say("problem-fault")

@@ -1,0 +1,3 @@
+//! From a spec, a language and file bytes to bytes for paper. Knows nothing of the web.
+
+pub mod qr;

@@ -1,0 +1,84 @@
+//! Style sheets, scripts and the icon: compiled in, named with their digest, kept by browsers.
+
+use std::sync::LazyLock;
+
+use axum::extract::{Path, RawQuery};
+use axum::http::{HeaderMap, StatusCode, header};
+use axum::response::{IntoResponse, Response};
+
+use super::problem::Problem;
+use crate::spec::Digest;
+
+struct Asset {
+    name: &'static str,
+    media_type: &'static str,
+    content: &'static str,
+    /// The first 16 digits of the content's SHA-256.
+    version: String,
+}
+
+macro_rules! assets {
+    ($($name:literal $media_type:literal [$($file:literal)*];)*) => {
+        static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| vec![$({
+            let content = concat!($(include_str!(concat!("../../static/", $file))),*);
+            Asset {
+                name: $name,
+                media_type: $media_type,
+                content,
+                version: Digest::of(content.as_bytes()).as_str()[..16].to_owned(),
+            }
+        }),*]);
+    };
+}
+
+assets! {
+    // One sheet instead of eight: on a slow line every further file costs a round trip.
+    "look.css" "text/css; charset=utf-8" [
+        "fellseam.css" "frame.css" "form.css" "table.css" "grid.css" "drawing.css" "thread.css"
+        "exchange.css"
+    ];
+    "print.css" "text/css; charset=utf-8" ["print.css"];
+    "icon.svg" "image/svg+xml" ["icon.svg"];
+    "letters.js" "text/javascript; charset=utf-8" ["letters.js"];
+}
+
+/// The address of an asset, with its version. A name that is not there stays without one, and
+/// answers *not found*.
+pub fn address(name: &str) -> String {
+    match ASSETS.iter().find(|asset| asset.name == name) {
+        Some(asset) => format!("/static/{name}?v={}", asset.version),
+        None => format!("/static/{name}"),
+    }
+}
+
+/// One asset. Under its version it never changes; a script that imports another by its bare name
+/// asks again each time, and is told when nothing changed.
+pub async fn show(
+    Path(file): Path<String>,
+    RawQuery(query): RawQuery,
+    headers: HeaderMap,
+) -> Result<Response, Problem> {
+    let asset = ASSETS
+        .iter()
+        .find(|asset| asset.name == file)
+        .ok_or(Problem::NotFound)?;
+    let etag = format!("\"{}\"", asset.version);
+    let versioned = query.is_some_and(|query| query == format!("v={}", asset.version));
+    let keep = if versioned {
+        "public, max-age=31536000, immutable"
+    } else {
+        "public, no-cache"
+    };
+    let known = headers
+        .get(header::IF_NONE_MATCH)
+        .is_some_and(|known| known.as_bytes() == etag.as_bytes());
+    let about = [
+        (header::CONTENT_TYPE, asset.media_type.to_owned()),
+        (header::CACHE_CONTROL, keep.to_owned()),
+        (header::ETAG, etag),
+    ];
+    if known {
+        return Ok((StatusCode::NOT_MODIFIED, about).into_response());
+    }
+    Ok((about, asset.content).into_response())
+}

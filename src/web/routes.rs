@@ -1,0 +1,131 @@
+//! The whole table of pages. Everything that is not in the short list of public ones needs a
+//! live session, before any handler's own permit.
+
+use axum::Router;
+use axum::extract::{DefaultBodyLimit, MatchedPath, Request, State};
+use axum::http::Method;
+use axum::middleware::{Next, from_fn, from_fn_with_state};
+use axum::response::{IntoResponse, Response};
+use axum::routing::{MethodRouter, get, post};
+use tower::ServiceBuilder;
+use tower_http::catch_panic::CatchPanicLayer;
+use tower_http::compression::CompressionLayer;
+use tower_http::trace::TraceLayer;
+
+use super::problem::Problem;
+use super::visit::{Visitor, dress};
+use super::{App, assets, entry, form, headers, health, needs, people};
+
+/// One page or act: a method, a path and who answers.
+pub struct Route {
+    pub method: Method,
+    pub path: &'static str,
+    /// Answers people who are not signed in.
+    pub public: bool,
+    answer: MethodRouter<App>,
+}
+
+macro_rules! routes {
+    ($($access:ident { $($method:ident $path:literal $handler:path,)* })*) => {
+        /// Every route there is.
+        pub fn table() -> Vec<Route> {
+            vec![$($(
+                Route {
+                    method: routes!(@method $method),
+                    path: $path,
+                    public: routes!(@public $access),
+                    answer: $method($handler),
+                },
+            )*)*]
+        }
+    };
+    (@method get) => { Method::GET };
+    (@method post) => { Method::POST };
+    (@public public) => { true };
+    (@public signed_in) => { false };
+}
+
+routes! {
+    public {
+        get "/healthz" health::show,
+        get "/static/{file}" assets::show,
+        get "/sign-in" entry::sign_in::show,
+        post "/sign-in" entry::sign_in::submit,
+        get "/set-up/{key}" entry::set_up::show,
+        post "/set-up/{key}" entry::set_up::submit,
+        get "/join/{key}" entry::join::show,
+        post "/join/{key}" entry::join::submit,
+        get "/code" entry::code::show,
+        post "/code" entry::code::submit,
+    }
+    signed_in {
+        get "/" needs::show,
+        post "/sign-out" entry::sign_out::submit,
+        post "/sign-out-everywhere" entry::sign_out::everywhere,
+        get "/me" entry::me::show,
+        post "/me" entry::me::submit,
+        post "/me/password" entry::me::password,
+        post "/me/code" entry::me::code,
+        get "/people" people::show,
+        post "/people" people::add,
+        post "/people/{person}/link" people::link,
+        post "/people/{person}/end" people::end,
+        post "/factories" people::add_factory,
+    }
+}
+
+/// The service.
+pub fn router(app: App) -> Router {
+    let mut public = Router::new();
+    let mut signed_in = Router::new();
+    for route in table() {
+        if route.public {
+            public = public.route(route.path, route.answer);
+        } else {
+            signed_in = signed_in.route(route.path, route.answer);
+        }
+    }
+    let trace = TraceLayer::new_for_http().make_span_with(|request: &Request| {
+        // The pattern, not the address: addresses of ways in carry tokens.
+        let path = request.extensions().get::<MatchedPath>();
+        let path = path.map_or("-", MatchedPath::as_str);
+        tracing::info_span!("request", method = %request.method(), path)
+    });
+    public
+        .merge(signed_in.route_layer(from_fn(must_be_signed_in)))
+        .fallback(nothing)
+        .method_not_allowed_fallback(nothing)
+        .layer(
+            ServiceBuilder::new()
+                .layer(trace)
+                .layer(CompressionLayer::new().gzip(true))
+                .layer(from_fn(headers::protect))
+                .layer(from_fn_with_state(app.clone(), dress))
+                .layer(CatchPanicLayer::custom(|panic: Box<dyn std::any::Any + Send>| {
+                    let cause = panic
+                        .downcast_ref::<String>()
+                        .map(String::as_str)
+                        .or_else(|| panic.downcast_ref::<&str>().copied())
+                        .unwrap_or("a panic without words");
+                    Problem::fault(&cause).into_response()
+                }))
+                .layer(DefaultBodyLimit::max(form::UPLOAD_LIMIT)),
+        )
+        .with_state(app)
+}
+
+async fn must_be_signed_in(request: Request, next: Next) -> Response {
+    if Visitor::of(request.extensions()).session.is_none() {
+        return Problem::SignIn.into_response();
+    }
+    next.run(request).await
+}
+
+/// There is no such page; whoever is not signed in learns no more than that they are not.
+async fn nothing(State(_): State<App>, request: Request) -> Problem {
+    if Visitor::of(request.extensions()).session.is_none() {
+        Problem::SignIn
+    } else {
+        Problem::NotFound
+    }
+}
