@@ -22,4 +22,10 @@ pub mod store;
 pub mod files;
 
 #[cfg(feature = "service")]
+pub mod print;
+
+#[cfg(feature = "service")]
+pub mod web;
+
+#[cfg(feature = "service")]
 pub mod cli;

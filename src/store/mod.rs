@@ -77,7 +77,7 @@ pub use needs::{Need, What};
 pub use people::{NewPerson, Organisation, Person};
 pub use revisions::{Acknowledged, Publish, Revision};
 pub use rounds::{Decision, Measured, NewRound, Piece, Round};
-pub use shares::Shared;
+pub use shares::{Shared, SharedStyle};
 pub use signatures::{Sign, SignForm, Signature};
 pub use styles::{StyleCard, StyleName};
 pub use threads::{NewThread, ThreadMove, ThreadView};

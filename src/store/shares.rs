@@ -2,9 +2,9 @@
 
 use super::act::Said;
 use super::{Read, Store, StoreError, values};
-use crate::access::{StylePermit, act};
+use crate::access::{Permit, StylePermit, act};
 use crate::exchange::ledger::Act;
-use crate::spec::{OrgId, Time};
+use crate::spec::{Digest, OrgId, RevisionId, StyleId, Time};
 
 /// A factory that a style is or was shared with.
 #[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
@@ -15,7 +15,46 @@ pub struct Shared {
     pub ended_at: Option<Time>,
 }
 
+/// A style that a factory can read, as its newest revision calls it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SharedStyle {
+    pub id: StyleId,
+    pub number: String,
+    pub name: String,
+    /// The newest published revision's number.
+    pub revision: i64,
+}
+
 impl Store {
+    /// The published styles that are shared with the holder's factory, newest revision first;
+    /// none for the brand.
+    pub async fn shared_styles(
+        &self,
+        permit: &Permit<act::Enter>,
+    ) -> Result<Vec<SharedStyle>, StoreError> {
+        let rows: Vec<(StyleId, RevisionId, i64, Digest)> = self
+            .db
+            .all(
+                "SELECT r.style, r.id, r.number, r.digest FROM revision r \
+                 JOIN share s ON s.style = r.style AND s.org = $1 AND s.ended_at IS NULL \
+                 WHERE r.number = (SELECT MAX(x.number) FROM revision x WHERE x.style = r.style) \
+                 ORDER BY r.published_at DESC, r.style",
+                values![permit.org()],
+            )
+            .await?;
+        let mut styles = Vec::with_capacity(rows.len());
+        for (id, revision_id, revision, digest) in rows {
+            let frozen = self.thaw(&self.db, &revision_id, &digest).await?;
+            styles.push(SharedStyle {
+                id,
+                number: frozen.spec.header.number.clone(),
+                name: frozen.spec.header.name.clone(),
+                revision,
+            });
+        }
+        Ok(styles)
+    }
+
     /// The factories that the style is shared with, ended shares included. A factory sees only
     /// itself.
     pub async fn shares(&self, permit: &StylePermit<act::Read>) -> Result<Vec<Shared>, StoreError> {

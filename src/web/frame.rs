@@ -77,6 +77,11 @@ impl Frame {
         }
     }
 
+    /// The address of a style sheet, script or picture of the program.
+    pub fn asset(&self, name: &str) -> String {
+        super::assets::address(name)
+    }
+
     /// Marks where in the navigation this page stands.
     pub fn at(mut self, path: &str) -> Self {
         for link in &mut self.nav {

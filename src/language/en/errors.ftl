@@ -10,3 +10,44 @@ length-zero-divisor = “{ $typed }” is a fraction of zero. Write it like 28 1
 length-fraction-not-proper = “{ $typed }” has a fraction that is not below one. Write it like 28 1/2.
 length-too-fine = “{ $typed }” is finer than can be kept exactly. Write fewer decimals.
 length-too-long = “{ $typed }” is longer than a kilometre. Is the unit right?
+
+## Forms
+
+error-name-missing = Write a name.
+error-name-long = This name is too long. Write at most 100 letters.
+error-login-missing = Write an e-mail address or a name to sign in by.
+error-login-taken = Somebody else signs in by this name. Choose another one.
+error-password-short = Write at least { $count } characters.
+error-password-long = This password is too long. Write at most 1000 characters.
+error-password-wrong = This is not your password.
+error-place-missing = Choose a role.
+
+## Pages
+
+problem-heading = This did not work
+problem-heading-refused = Not yet
+problem-heading-not-found = Not found
+problem-home = Back to what needs me
+problem-not-found = There is no such page, or it is not shared with you.
+problem-sign-in = Sign in first.
+problem-not-yours = This is not for the role { $role }. Ask somebody who may.
+problem-forged = This form is too old, or it was not sent from this site. Open the page again and send the form once more.
+problem-bad-form = What was sent cannot be read. Open the page again and try once more.
+problem-too-large = This is too large to send.
+problem-too-many-tries = Too many wrong tries. Wait a quarter of an hour.
+problem-fault = Something broke on our side. Nothing was lost that was saved before. Tell the person who runs Fellseam this number: { $reference }
+
+way-on-thread = Open thread { $number }
+way-on-current = Open revision { $revision }
+way-on-publish = Check the draft again
+way-on-style = Back to the style
+
+## Files
+
+upload-too-large = The picture is too large. Send one of at most 50 megapixels.
+upload-not-a-picture = This file is not a picture. Send a JPEG, PNG, WebP or SVG.
+upload-unsupported = { $what } is not a kind of picture that can be shown. Send a JPEG, PNG, WebP or SVG.
+upload-heic = This phone saves pictures as HEIC. In the phone's camera settings choose “most compatible” (JPEG), and take the picture again.
+upload-too-heavy = This picture takes too long to draw. Save it in a simpler form and send it again.
+upload-broken = The picture is damaged. Save it again and send it once more.
+upload-failed = The picture could not be prepared. Try again.

@@ -3,4 +3,46 @@
 frame-skip = Skip to the page
 frame-nav = Main
 frame-sign-out = Sign out
-frame-foot = { $brand } runs on Fellseam.
+frame-foot = Made with Fellseam
+
+nav-needs = What needs me
+nav-styles = Styles
+nav-people = People
+nav-me = My page
+
+language-label = Language
+name-erased = (name erased)
+
+## What the form before this page has done
+
+said-saved = Saved.
+said-made = Made.
+said-published = Published.
+said-shared = Shared.
+said-unshared = No longer shared.
+said-withdrawn = Withdrawn.
+said-acknowledged = Acknowledged.
+said-signed = Signed.
+said-sent = Sent.
+said-moved = Done.
+said-measured = Measurements saved.
+said-decided = Decided.
+said-ended = This person can no longer sign in.
+
+## What needs me
+
+needs-none = Nothing waits for you.
+needs-since = since { $date }
+needs-styles = Your styles
+needs-no-styles = No style is shared with you yet. The brand shares a style when it is ready.
+needs-newest = Revision { $revision }
+need-acknowledge = Read and acknowledge revision { $revision }
+need-sign-revision = Sign revision { $revision }
+need-answer = Answer: { $kind }
+need-read-answer = Read the answer: { $kind }
+need-round-start = Start sample round { $number }, { $kind }
+need-round-measure = Measure and dispatch sample round { $number }, { $kind }
+need-round-receive = Confirm that sample round { $number } arrived, { $kind }
+need-round-check = Measure sample round { $number }, { $kind }
+need-round-decide = Decide sample round { $number }, { $kind }
+need-round-sign = Sign the decision on sample round { $number }, { $kind }

@@ -1,1 +1,20 @@
 ### People, factories and invitations.
+
+people-title = People
+people-name = Name
+people-role = Role
+people-org = Organisation
+people-acts = What you can do
+people-left = no access
+people-new-link = New link
+people-end = End access
+people-add = Invite somebody
+people-add-button = Make a link
+people-factory = Add a factory
+people-factory-name = Name of the factory
+people-factory-button = Add factory
+people-link-for = A link for { $name }
+people-link-how = Send this link to them, and to nobody else. It works once, within seven days. You see it only now.
+people-link-label = Link
+people-link-qr = Or scan it with their phone
+people-link-unreachable = This address opens on this machine only. Start the program with --public-url to make links for others.

@@ -1,0 +1,113 @@
+//! What needs me: the first page of both sides, longest waiting first.
+
+use askama::Template;
+use axum::extract::State;
+
+use super::App;
+use super::frame::Frame;
+use super::may::May;
+use super::page::{Answer, page};
+use crate::access::{Role, Side, act};
+use crate::exchange::round;
+use crate::language::Text;
+use crate::store::{Need, What};
+
+#[derive(Template)]
+#[template(path = "needs.html")]
+struct NeedsPage {
+    t: Text,
+    frame: Frame,
+    side: Side,
+    needs: Vec<Line>,
+    /// The styles that a factory can read; empty for the brand, which has a page of its own.
+    shared: Vec<crate::store::SharedStyle>,
+}
+
+struct Line {
+    href: String,
+    what: String,
+    style: String,
+    /// For the brand: with whom.
+    org: String,
+    since: String,
+}
+
+pub async fn show(may: May<act::Enter>, State(app): State<App>) -> Answer {
+    let t = may.who.t;
+    let role = may.permit.role();
+    let needs = app.store.needs(&may.permit).await?;
+    page(&NeedsPage {
+        t,
+        frame: may.who.frame(),
+        side: may.permit.side(),
+        needs: needs
+            .into_iter()
+            .filter(|need| concerns(role, &need.what))
+            .map(|need| line(t, need))
+            .collect(),
+        shared: app.store.shared_styles(&may.permit).await?,
+    })
+}
+
+/// A sample room neither acknowledges nor signs, a viewer does nothing.
+fn concerns(role: Role, what: &What) -> bool {
+    match what {
+        What::Acknowledge { .. } => role == Role::Merchandiser,
+        What::SignRevision { .. } => role.signs(),
+        What::Thread { .. } => role != Role::Viewer,
+        What::Round { state, .. } if state.is_decided() => role.signs(),
+        What::Round { state, .. } => match state {
+            round::State::Requested => role == Role::Merchandiser,
+            _ => role != Role::Viewer,
+        },
+    }
+}
+
+fn line(t: Text, need: Need) -> Line {
+    let base = format!("/styles/{}", need.style);
+    let (href, what) = match need.what {
+        What::Acknowledge { revision } => (
+            format!("{base}/revisions/{revision}"),
+            t.say("need-acknowledge").with("revision", revision),
+        ),
+        What::SignRevision { revision } => (
+            format!("{base}/revisions/{revision}#sign"),
+            t.say("need-sign-revision").with("revision", revision),
+        ),
+        What::Thread {
+            id, kind, answered, ..
+        } => {
+            let kind = t.name(&kind);
+            let said = if answered {
+                t.say("need-read-answer").with("kind", kind)
+            } else {
+                t.say("need-answer").with("kind", kind)
+            };
+            (format!("{base}/threads/{id}"), said)
+        }
+        What::Round {
+            id,
+            number,
+            kind,
+            state,
+        } => {
+            let said = match state {
+                round::State::Requested => t.say("need-round-start"),
+                round::State::InWork => t.say("need-round-measure"),
+                round::State::Dispatched => t.say("need-round-receive"),
+                round::State::Received => t.say("need-round-check"),
+                round::State::Measured => t.say("need-round-decide"),
+                round::State::Decided(_) => t.say("need-round-sign"),
+            };
+            let said = said.with("kind", t.name(&kind)).with("number", number);
+            (format!("{base}/rounds/{id}"), said)
+        }
+    };
+    Line {
+        href,
+        what: what.to_string(),
+        style: format!("{} {}", need.number, need.name),
+        org: need.org_name,
+        since: need.since.date().to_owned(),
+    }
+}
