@@ -1,3 +1,78 @@
 //! The commands of the program.
 
+mod audit;
+mod demo;
+mod erase;
+mod open;
 pub mod render;
+mod serve;
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Args, Parser, Subcommand};
+
+/// The exchange of a garment spec between a clothing brand and its factories.
+#[derive(Debug, Parser)]
+#[command(name = "fellseam", version)]
+struct Cli {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Run the service.
+    Serve(serve::Serve),
+    /// Run the service with an invented brand, two factories and three styles.
+    Demo(demo::Demo),
+    /// Check every ledger, every digest and every stored file.
+    Audit(audit::Audit),
+    /// Erase a person's name, messages and photographs. The audit still passes afterwards.
+    Erase(erase::Erase),
+    /// Make pictures of one file: the program starts this for itself.
+    #[command(hide = true)]
+    Render,
+}
+
+/// Where everything is kept.
+#[derive(Debug, Args)]
+struct Place {
+    /// The folder for files and, unless another database is named, for the database.
+    #[arg(
+        long,
+        value_name = "FOLDER",
+        default_value = "fellseam-data",
+        env = "FELLSEAM_DATA"
+    )]
+    data: PathBuf,
+    /// The database: sqlite:PATH or postgres://USER@HOST/NAME.
+    #[arg(
+        long,
+        value_name = "ADDRESS",
+        env = "FELLSEAM_DATABASE",
+        hide_env_values = true
+    )]
+    database: Option<String>,
+}
+
+/// Runs the command line.
+pub fn run() -> ExitCode {
+    let result = match Cli::parse().command {
+        Command::Render => return render::render(),
+        Command::Serve(command) => command.run(),
+        Command::Demo(command) => command.run(),
+        Command::Audit(command) => command.run(),
+        Command::Erase(command) => command.run(),
+    };
+    match result {
+        Ok(code) => code,
+        Err(cause) => {
+            eprintln!("fellseam: {cause}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// What a command may end with: a sentence for the one who typed it.
+type Ended = Result<ExitCode, Box<dyn std::error::Error>>;

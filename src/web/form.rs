@@ -257,10 +257,22 @@ mod tests {
     #[test]
     fn a_form_from_elsewhere_is_told_by_its_headers() {
         let host = ("host", "specs.example.org");
-        assert!(from_this_site(&headers(&[host, ("sec-fetch-site", "same-origin")])));
-        assert!(!from_this_site(&headers(&[host, ("sec-fetch-site", "cross-site")])));
-        assert!(from_this_site(&headers(&[host, ("origin", "https://specs.example.org")])));
-        assert!(!from_this_site(&headers(&[host, ("origin", "https://evil.example")])));
+        assert!(from_this_site(&headers(&[
+            host,
+            ("sec-fetch-site", "same-origin")
+        ])));
+        assert!(!from_this_site(&headers(&[
+            host,
+            ("sec-fetch-site", "cross-site")
+        ])));
+        assert!(from_this_site(&headers(&[
+            host,
+            ("origin", "https://specs.example.org")
+        ])));
+        assert!(!from_this_site(&headers(&[
+            host,
+            ("origin", "https://evil.example")
+        ])));
     }
 
     #[test]

@@ -79,8 +79,15 @@ mod tests {
     async fn only_the_right_password_opens() {
         let passwords = Passwords::default();
         let hash = passwords.hash("felled twice".into()).await.unwrap();
-        assert!(hash.starts_with("$argon2id$v=19$m=19456,t=2,p=1$"), "{hash}");
-        assert!(passwords.check("felled twice".into(), Some(hash.clone())).await);
+        assert!(
+            hash.starts_with("$argon2id$v=19$m=19456,t=2,p=1$"),
+            "{hash}"
+        );
+        assert!(
+            passwords
+                .check("felled twice".into(), Some(hash.clone()))
+                .await
+        );
         assert!(!passwords.check("felled once".into(), Some(hash)).await);
         assert!(!passwords.check("felled twice".into(), None).await);
     }

@@ -155,7 +155,11 @@ async fn people(
     link: Option<Link>,
 ) -> Result<PeoplePage, Problem> {
     let actor = &may.who.session.actor;
-    let roles = |side: Side| Role::ALL.into_iter().filter(move |role| role.side() == side);
+    let roles = |side: Side| {
+        Role::ALL
+            .into_iter()
+            .filter(move |role| role.side() == side)
+    };
     let mut places = Vec::new();
     let own = |side| Place {
         org: actor.org.clone(),

@@ -26,7 +26,9 @@ pub enum Problem {
     /// Nobody is signed in.
     SignIn,
     /// The act is not this role's.
-    NotYours { role: Role },
+    NotYours {
+        role: Role,
+    },
     /// The form was not sent by this person's own page, or the page is from an earlier session.
     Forged,
     /// The request cannot be read.

@@ -33,7 +33,9 @@ pub fn ways_on(t: Text, why: &Refused, style: &StyleId) -> Vec<WayOn> {
             current: Some(current),
         } => vec![way(
             format!("{base}/revisions/{current}"),
-            t.say("way-on-current").with("revision", current).to_string(),
+            t.say("way-on-current")
+                .with("revision", current)
+                .to_string(),
         )],
         Refused::SectionMoved { .. } | Refused::ErrorsRemain { .. } => vec![way(
             format!("{base}/publish"),

@@ -101,14 +101,16 @@ pub fn router(app: App) -> Router {
                 .layer(CompressionLayer::new().gzip(true))
                 .layer(from_fn(headers::protect))
                 .layer(from_fn_with_state(app.clone(), dress))
-                .layer(CatchPanicLayer::custom(|panic: Box<dyn std::any::Any + Send>| {
-                    let cause = panic
-                        .downcast_ref::<String>()
-                        .map(String::as_str)
-                        .or_else(|| panic.downcast_ref::<&str>().copied())
-                        .unwrap_or("a panic without words");
-                    Problem::fault(&cause).into_response()
-                }))
+                .layer(CatchPanicLayer::custom(
+                    |panic: Box<dyn std::any::Any + Send>| {
+                        let cause = panic
+                            .downcast_ref::<String>()
+                            .map(String::as_str)
+                            .or_else(|| panic.downcast_ref::<&str>().copied())
+                            .unwrap_or("a panic without words");
+                        Problem::fault(&cause).into_response()
+                    },
+                ))
                 .layer(DefaultBodyLimit::max(form::UPLOAD_LIMIT)),
         )
         .with_state(app)

@@ -118,7 +118,11 @@ pub fn clear_session(app: &App) -> (header::HeaderName, HeaderValue) {
 }
 
 fn cookie(app: &App, value: &str, seconds: u32) -> (header::HeaderName, HeaderValue) {
-    let secure = if app.settings.secure() { "; Secure" } else { "" };
+    let secure = if app.settings.secure() {
+        "; Secure"
+    } else {
+        ""
+    };
     let text = format!(
         "{}={value}; Path=/; HttpOnly; SameSite=Lax; Max-Age={seconds}{secure}",
         cookie_name(app)

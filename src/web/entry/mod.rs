@@ -8,8 +8,8 @@ pub mod sign_in;
 pub mod sign_out;
 
 use axum::extract::ConnectInfo;
-use axum::http::request::Parts;
 use axum::extract::FromRequestParts;
+use axum::http::request::Parts;
 use std::net::SocketAddr;
 
 use super::App;

@@ -95,7 +95,12 @@ mod tests {
     #[test]
     fn after_signing_in_one_stays_on_this_site() {
         assert_eq!(inside("/styles/7?said=saved"), "/styles/7?said=saved");
-        for elsewhere in ["//evil.example", "https://evil.example", "/\\evil.example", ""] {
+        for elsewhere in [
+            "//evil.example",
+            "https://evil.example",
+            "/\\evil.example",
+            "",
+        ] {
             assert_eq!(inside(elsewhere), "/", "{elsewhere}");
         }
     }

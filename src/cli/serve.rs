@@ -1,0 +1,164 @@
+//! Runs the service until it is told to stop.
+
+use std::io;
+use std::net::SocketAddr;
+use std::process::ExitCode;
+use std::time::Duration;
+
+use clap::{Args, ValueEnum};
+use tokio::net::TcpListener;
+use tracing_subscriber::EnvFilter;
+
+use super::{Ended, Place, open};
+use crate::web::{self, App, Settings};
+
+/// How long requests under way have to end after a stop.
+const PATIENCE: Duration = Duration::from_secs(10);
+
+#[derive(Debug, Args)]
+pub struct Serve {
+    #[command(flatten)]
+    place: Place,
+    #[command(flatten)]
+    door: Door,
+    /// The address that people open, for links, codes and mails: https://specs.example.org.
+    #[arg(long, value_name = "URL", env = "FELLSEAM_PUBLIC_URL")]
+    public_url: Option<String>,
+}
+
+/// Where the service listens and how it speaks to whoever runs it.
+#[derive(Debug, Args)]
+pub struct Door {
+    /// Where to listen; port 0 takes a free one and prints it.
+    #[arg(
+        long,
+        value_name = "ADDR:PORT",
+        default_value = "127.0.0.1:8640",
+        env = "FELLSEAM_LISTEN"
+    )]
+    pub listen: SocketAddr,
+    /// How the log is written.
+    #[arg(long, value_enum, default_value_t = Log::Text, env = "FELLSEAM_LOG")]
+    pub log: Log,
+}
+
+#[derive(Debug, Clone, Copy, ValueEnum)]
+pub enum Log {
+    Text,
+    Json,
+}
+
+impl Serve {
+    pub fn run(self) -> Ended {
+        start_log(self.door.log);
+        open::block_on(async {
+            let store = open::store(&self.place).await?;
+            let listener = TcpListener::bind(self.door.listen).await?;
+            let address = listener.local_addr()?;
+            let public_url = public_url(self.public_url.as_deref(), address)?;
+            if !store.is_founded().await? {
+                let key = store.new_set_up_link().await?;
+                println!("Nobody is here yet. Open this link once to set up:");
+                println!("  {public_url}/set-up/{key}");
+            }
+            println!("Fellseam listens on http://{address}");
+            let settings = Settings {
+                public_url,
+                demo: false,
+            };
+            let files = open::files(&self.place).await?;
+            let app = App::new(store, files, open::renderer()?, settings);
+            until_stopped(app, listener).await?;
+            Ok(ExitCode::SUCCESS)
+        })?
+    }
+}
+
+pub fn start_log(log: Log) {
+    let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_| EnvFilter::new("info"));
+    let builder = tracing_subscriber::fmt()
+        .with_env_filter(filter)
+        .with_writer(io::stderr);
+    match log {
+        Log::Text => builder.init(),
+        Log::Json => builder.json().init(),
+    }
+}
+
+/// The address for links: as given, or where the service listens.
+fn public_url(given: Option<&str>, address: SocketAddr) -> Result<String, String> {
+    let Some(given) = given else {
+        return Ok(format!("http://{address}"));
+    };
+    let given = given.trim_end_matches('/');
+    let http = given.starts_with("https://") || given.starts_with("http://");
+    // Links are made by adding a path; a cookie that is bound to the host knows no path.
+    let bare = given.matches('/').count() == 2 && !given.contains(['?', '#', ' ']);
+    if http && bare {
+        Ok(given.to_owned())
+    } else {
+        Err(format!(
+            "--public-url {given}: write it like https://specs.example.org, without a path"
+        ))
+    }
+}
+
+/// Serves until Ctrl-C or SIGTERM; requests under way are answered first.
+pub async fn until_stopped(app: App, listener: TcpListener) -> io::Result<()> {
+    let (stop, stopped) = tokio::sync::watch::channel(false);
+    let store = app.store.clone();
+    tokio::spawn(async move {
+        asked_to_stop().await;
+        tracing::info!("stopping");
+        let _ = stop.send(true);
+    });
+    let mut waiting = stopped.clone();
+    let service = web::router(app).into_make_service_with_connect_info::<SocketAddr>();
+    let serving = axum::serve(listener, service).with_graceful_shutdown(async move {
+        let _ = waiting.wait_for(|stopped| *stopped).await;
+    });
+    let mut patience = stopped;
+    tokio::select! {
+        ended = serving => ended?,
+        () = async {
+            let _ = patience.wait_for(|stopped| *stopped).await;
+            tokio::time::sleep(PATIENCE).await;
+        } => tracing::warn!("some requests did not end in time"),
+    }
+    store.close().await;
+    Ok(())
+}
+
+async fn asked_to_stop() {
+    let interrupted = tokio::signal::ctrl_c();
+    #[cfg(unix)]
+    {
+        use tokio::signal::unix::{SignalKind, signal};
+        if let Ok(mut terminated) = signal(SignalKind::terminate()) {
+            tokio::select! {
+                _ = interrupted => {}
+                _ = terminated.recv() => {}
+            }
+            return;
+        }
+    }
+    let _ = interrupted.await;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn links_are_made_from_an_address_without_a_path() {
+        let here: SocketAddr = "127.0.0.1:8640".parse().unwrap();
+        assert_eq!(public_url(None, here).unwrap(), "http://127.0.0.1:8640");
+        assert_eq!(
+            public_url(Some("https://specs.example.org/"), here).unwrap(),
+            "https://specs.example.org"
+        );
+        for wrong in ["specs.example.org", "https://example.org/specs", "ftp://x"] {
+            assert!(public_url(Some(wrong), here).is_err(), "{wrong}");
+        }
+    }
+}
