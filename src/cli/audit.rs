@@ -27,8 +27,8 @@ impl Audit {
             let mut bad_files = 0;
             for digest in &known {
                 let why = match files.verify(digest).await? {
-                    Verdict::Whole => continue,
-                    Verdict::Damaged => "its bytes are not those of its name",
+                    Verdict::Sound => continue,
+                    Verdict::Altered { .. } => "its bytes are not those of its name",
                     Verdict::Missing => "it is missing",
                 };
                 bad_files += 1;

@@ -4,7 +4,8 @@ use std::io;
 use std::path::Path;
 
 use super::Place;
-use crate::files::{Files, Limits, Renderer, heic_converter};
+use crate::files::render::heic_converter;
+use crate::files::{Files, Limits, Renderer};
 use crate::store::{Db, Store, StoreError, World, stamp};
 
 /// The world as it is: the only place where the program asks it for the time and for chance.

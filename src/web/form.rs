@@ -63,7 +63,7 @@ impl Fields {
 
     /// The field's text without the space around it; empty when it is not there.
     pub fn text(&self, name: &str) -> &str {
-        self.all(name).next().unwrap_or_default()
+        self.raw(name).trim()
     }
 
     /// The field's text as it was sent: a password may begin with a space.

@@ -48,7 +48,7 @@ pub enum Problem {
 
 impl Problem {
     /// A fault: logs the cause and gives it a reference number that the page shows.
-    pub fn fault(cause: &(dyn std::fmt::Display)) -> Self {
+    pub fn fault(cause: &dyn std::fmt::Display) -> Self {
         let reference = reference();
         tracing::error!(reference, %cause, "fault");
         Problem::Fault { reference }
