@@ -269,7 +269,7 @@ CREATE TABLE round (
     moved_at TEXT NOT NULL,
     -- The newest revision for which the brand chose to go on with this round.
     continued_at BIGINT,
-    UNIQUE (style, number)
+    UNIQUE (style, org, number)
 );
 CREATE INDEX round_org ON round (org);
 

@@ -20,7 +20,7 @@ use crate::spec::{
 #[derive(Debug, Clone)]
 pub struct Round {
     pub id: RoundId,
-    /// Counted through the style's rounds, from 1.
+    /// Counted through the style's rounds with this factory, from 1: another's are not its business.
     pub number: u32,
     pub kind: Kind,
     pub state: State,
@@ -324,10 +324,9 @@ impl Store {
         let style = act.style.clone();
         shared_with(&act, new.org).await?;
         let kept = frozen_in(self, &act.tx, &style, new.revision).await?;
-        let before = rounds_in(self, &act.tx, &style, None).await?;
+        let before = rounds_in(self, &act.tx, &style, Some(new.org)).await?;
         let earlier: Vec<Earlier> = before
             .iter()
-            .filter(|round| round.org == *new.org)
             .map(|round| Earlier {
                 state: round.state,
                 revision: round.revision,
@@ -347,7 +346,7 @@ impl Store {
         )
         .map_err(StoreError::refused(&style))?;
         let id = RoundId::new(self.world.id());
-        let n = before.len() as i64 + 1;
+        let n = earlier.len() as i64 + 1;
         act.tx
             .run(
                 "INSERT INTO round (id, style, org, revision, number, kind, state, made_at, \
