@@ -10,10 +10,11 @@ RUN apt-get update \
     && useradd --system --uid 10001 --home-dir /data fellseam \
     && install -d -o fellseam -g fellseam /data
 COPY --from=build /build/target/dist/fellseam /usr/local/bin/fellseam
+ENV FELLSEAM_DATA=/data FELLSEAM_LISTEN=0.0.0.0:8640
 USER fellseam
 VOLUME /data
-EXPOSE 8080
+EXPOSE 8640
 HEALTHCHECK --interval=15s --timeout=5s --start-period=20s \
-    CMD curl -fsS http://127.0.0.1:8080/healthz || exit 1
+    CMD curl -fsS http://127.0.0.1:8640/healthz || exit 1
 ENTRYPOINT ["fellseam"]
-CMD ["serve", "--listen", "0.0.0.0:8080", "--data", "/data"]
+CMD ["serve"]
