@@ -91,15 +91,17 @@ fn line(t: Text, need: Need) -> Line {
             kind,
             state,
         } => {
-            let said = match state {
-                round::State::Requested => t.say("need-round-start"),
-                round::State::InWork => t.say("need-round-measure"),
-                round::State::Dispatched => t.say("need-round-receive"),
-                round::State::Received => t.say("need-round-check"),
-                round::State::Measured => t.say("need-round-decide"),
-                round::State::Decided(_) => t.say("need-round-sign"),
-            };
-            let said = said.with("kind", t.name(&kind)).with("number", number);
+            let said = t
+                .say(match state {
+                    round::State::Requested => "need-round-start",
+                    round::State::InWork => "need-round-measure",
+                    round::State::Dispatched => "need-round-receive",
+                    round::State::Received => "need-round-check",
+                    round::State::Measured => "need-round-decide",
+                    round::State::Decided(_) => "need-round-sign",
+                })
+                .with("kind", t.name(&kind))
+                .with("number", number);
             (format!("{base}/rounds/{id}"), said)
         }
     };
