@@ -1,5 +1,7 @@
 //! How the files of the package look, whoever wrote them.
 
+use std::collections::BTreeSet;
+
 use crate::source::{File, files};
 
 const LONGEST: usize = 500;
@@ -58,6 +60,22 @@ fn every_module_says_what_it_is_for() {
         .map(|file| file.path)
         .collect();
     assert!(silent.is_empty(), "no `//!` at the top of {silent:#?}");
+}
+
+#[test]
+fn the_map_for_developers_shows_the_rooms_that_are_there() {
+    let map = include_str!("../../DEVELOPERS.md");
+    let shown: BTreeSet<&str> = map
+        .lines()
+        .filter_map(|line| line.strip_prefix("| `")?.split('`').next())
+        .filter(|name| !name.contains(' '))
+        .collect();
+    let source = files("src", &[".rs"]);
+    let rooms: BTreeSet<&str> = source
+        .iter()
+        .filter_map(|file| Some(file.path.strip_prefix("src/")?.split_once('/')?.0))
+        .collect();
+    assert_eq!(shown, rooms);
 }
 
 #[test]
