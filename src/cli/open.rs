@@ -45,6 +45,10 @@ pub async fn files(place: &Place) -> io::Result<Files> {
 }
 
 /// This same program, to be started again for each picture.
+#[allow(
+    clippy::disallowed_methods,
+    reason = "where programs lie is the machine's to say, not a setting of ours"
+)]
 pub fn renderer() -> io::Result<Renderer> {
     let heic = std::env::var_os("PATH").and_then(|path| heic_converter(&path));
     let program = std::env::current_exe()?;

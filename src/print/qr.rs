@@ -52,6 +52,6 @@ mod tests {
             let run = format!("M{x} {y}h7v1h-7z");
             assert!(square.path.contains(&run), "{run}");
         }
-        assert!((square.side - 2 * QUIET - 21) % 4 == 0);
+        assert!((square.side - 2 * QUIET - 21).is_multiple_of(4));
     }
 }

@@ -206,7 +206,8 @@ impl OfStyle<'_> {
     }
 
     async fn photos(&mut self, store: &Store) -> Result<(), StoreError> {
-        let rows: Vec<(String, i64, Digest, String, Option<String>, Option<String>)> = store
+        type Row = (String, i64, Digest, String, Option<String>, Option<String>);
+        let rows: Vec<Row> = store
             .db
             .all(
                 "SELECT h.message, h.seq, h.photo_hash, x.salt, x.content, x.erased_at \

@@ -26,7 +26,8 @@ impl Store {
         &self,
         permit: &StylePermit<act::Read>,
     ) -> Result<Vec<LedgerLine>, StoreError> {
-        let rows: Vec<(i64, String, Digest, Option<String>, Option<String>)> = self
+        type Row = (i64, String, Digest, Option<String>, Option<String>);
+        let rows: Vec<Row> = self
             .db
             .all(
                 "SELECT l.seq, l.body, l.hash, n.content, o.name FROM ledger l \
