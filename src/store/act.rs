@@ -3,6 +3,9 @@
 
 use std::collections::BTreeMap;
 
+use super::events::{Audience, Event};
+use super::people::still_here;
+use super::shares::shared_with;
 use super::{Read, Store, StoreError, Tx, values};
 use crate::access::{Act, StylePermit};
 use crate::exchange::ledger::{self, Head, Salt};
@@ -17,7 +20,7 @@ pub(super) struct StyleAct<'a> {
     head: Head,
     person: Option<PersonId>,
     org: Option<OrgId>,
-    told: Vec<Option<OrgId>>,
+    events: Vec<Event>,
 }
 
 /// What an entry of the ledger says beside who and when.
@@ -57,34 +60,22 @@ impl Store {
         permit: &StylePermit<A>,
     ) -> Result<StyleAct<'_>, StoreError> {
         let tx = self.db.begin().await?;
-        let (seq, hash): (i64, Digest) = tx
-            .one(
-                "UPDATE ledger_head SET seq = seq + 1 WHERE style = $1 \
-                 AND EXISTS (SELECT 1 FROM person p WHERE p.id = $2 AND p.left_at IS NULL \
-                     AND p.role = $3) \
-                 AND (CAST($4 AS TEXT) IS NULL OR EXISTS (SELECT 1 FROM share s \
-                     WHERE s.style = $1 AND s.org = $4 AND s.ended_at IS NULL)) \
-                 RETURNING seq, hash",
-                values![
-                    permit.style(),
-                    permit.person(),
-                    permit.role(),
-                    permit.tenant()
-                ],
-            )
-            .await?;
+        let head = lock(&tx, permit.style()).await?;
+        // Statements of their own: on PostgreSQL the one that waited for the lock still sees the
+        // people and shares from before it waited.
+        still_here(&tx, permit.person(), permit.role()).await?;
+        if let Some(org) = permit.tenant() {
+            shared_with(&tx, permit.style(), org).await?;
+        }
         Ok(StyleAct {
             tx,
             at: self.world.now(),
             style: permit.style().clone(),
             store: self,
-            head: Head {
-                seq: number("ledger_head", "seq", permit.style().as_str(), seq - 1)?,
-                hash,
-            },
+            head,
             person: Some(permit.person().clone()),
             org: Some(permit.org().clone()),
-            told: Vec::new(),
+            events: Vec::new(),
         })
     }
 
@@ -110,7 +101,7 @@ impl Store {
             head,
             person: Some(person.clone()),
             org: Some(org.clone()),
-            told: Vec::new(),
+            events: Vec::new(),
         })
     }
 
@@ -120,24 +111,16 @@ impl Store {
         tx: Tx,
         style: &StyleId,
     ) -> Result<StyleAct<'_>, StoreError> {
-        let (seq, hash): (i64, Digest) = tx
-            .one(
-                "UPDATE ledger_head SET seq = seq + 1 WHERE style = $1 RETURNING seq, hash",
-                values![style],
-            )
-            .await?;
+        let head = lock(&tx, style).await?;
         Ok(StyleAct {
             tx,
             at: self.world.now(),
             style: style.clone(),
             store: self,
-            head: Head {
-                seq: number("ledger_head", "seq", style.as_str(), seq - 1)?,
-                hash,
-            },
+            head,
             person: None,
             org: None,
-            told: Vec::new(),
+            events: Vec::new(),
         })
     }
 }
@@ -148,13 +131,11 @@ impl<'a> StyleAct<'a> {
         &self.head
     }
 
-    /// Takes the transaction back, for an act that goes through several styles.
-    pub async fn close(mut self) -> Result<Tx, StoreError> {
+    /// Takes the transaction back, for an act that goes through several styles, with what to tell
+    /// once it is committed.
+    pub async fn close(mut self) -> Result<(Tx, Vec<Event>), StoreError> {
         self.keep_head().await?;
-        for org in self.told.drain(..) {
-            self.store.tell(&self.style, org);
-        }
-        Ok(self.tx)
+        Ok((self.tx, self.events))
     }
 
     /// Appends what was done to the ledger.
@@ -191,7 +172,14 @@ impl<'a> StyleAct<'a> {
             )
             .await?;
         self.head = appended.head;
-        self.told.push(visible_to);
+        self.events.push(Event {
+            style: self.style.clone(),
+            audience: match visible_to {
+                _ if internal => Audience::Brand,
+                Some(org) => Audience::Factory(org),
+                None => Audience::All,
+            },
+        });
         Ok(())
     }
 
@@ -217,8 +205,8 @@ impl<'a> StyleAct<'a> {
     pub async fn commit(mut self) -> Result<(), StoreError> {
         self.keep_head().await?;
         self.tx.commit().await?;
-        for org in self.told {
-            self.store.tell(&self.style, org);
+        for event in self.events {
+            self.store.tell(event);
         }
         Ok(())
     }
@@ -232,6 +220,19 @@ impl<'a> StyleAct<'a> {
             .await?;
         Ok(())
     }
+}
+
+/// Locks a style until the transaction ends: its head as it is now. One text for both databases,
+/// row-locked on PostgreSQL; whoever closes the act writes the head that the chain then has.
+async fn lock(tx: &Tx, style: &StyleId) -> Result<Head, StoreError> {
+    let (seq, hash): (i64, Digest) = tx
+        .one(
+            "UPDATE ledger_head SET seq = seq + 1 WHERE style = $1 RETURNING seq, hash",
+            values![style],
+        )
+        .await?;
+    let seq = number("ledger_head", "seq", style.as_str(), seq - 1)?;
+    Ok(Head { seq, hash })
 }
 
 /// A count from a BIGINT column.

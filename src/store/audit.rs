@@ -1,9 +1,23 @@
-//! Does everything that was kept still hold? Every chain, every digest, every salted hash.
+//! Does everything that was kept still hold? Every chain, every digest, every salted hash, and
+//! every row that a chain tells of.
+//!
+//! The ledger tells how each row came to be, so the rows are built again from it and compared:
+//! what was changed, added or taken away past the program is named. Columns are read as they are,
+//! since an audit does not stop at nonsense.
 
-use std::collections::BTreeMap;
+mod revisions;
+mod rounds;
+mod signatures;
+mod threads;
+mod told;
 
-use super::{Read, Store, StoreError, ledger::head_in, values};
-use crate::exchange::ledger::{self, Act, Entry, Salt};
+use std::collections::{BTreeMap, BTreeSet};
+
+use serde::Serialize;
+
+use super::{Read, Row, Store, StoreError, values};
+use crate::exchange::ledger::{self, Act, Entry, Head, Salt};
+use crate::exchange::revision::Frozen;
 use crate::spec::{Digest, StyleId};
 
 /// What an audit of the database found.
@@ -31,41 +45,55 @@ pub struct Fault {
     pub why: String,
 }
 
-/// A personal text beside the hash that was kept of it.
+#[derive(sqlx::FromRow)]
+struct LedgerRow {
+    seq: i64,
+    at: String,
+    act: String,
+    person: Option<String>,
+    visible_to: Option<String>,
+    internal: bool,
+    body: String,
+    hash: String,
+}
+
+#[derive(sqlx::FromRow)]
+struct DocumentRow {
+    number: i64,
+    format: i64,
+    published_at: String,
+    bytes: Vec<u8>,
+    digest: String,
+}
+
+/// A personal text, and the hash that was kept of it.
 #[derive(sqlx::FromRow)]
 struct TextRow {
-    id: String,
-    hash: Digest,
-    salt: String,
+    what: String,
+    /// Who wrote it.
+    person: String,
+    hash: String,
+    /// Whose erasing takes it along; `None`: the text has no row any more.
+    owner: Option<String>,
+    salt: Option<String>,
     content: Option<String>,
     erased_at: Option<String>,
 }
 
+/// A row with the name that a fault gives it.
 #[derive(sqlx::FromRow)]
-struct MeasurementRow {
-    id: String,
-    round: String,
-    piece: String,
-    point: String,
-    nm: i64,
-    unit: String,
-}
-
-#[derive(sqlx::FromRow)]
-struct SignatureRow {
-    id: String,
-    digest: Digest,
-    screen: Digest,
-    name_hash: Digest,
-    chain: Digest,
-    side: String,
+struct Named<T> {
+    what: String,
+    #[sqlx(flatten)]
+    row: T,
 }
 
 /// The audit of one style.
 struct OfStyle<'a> {
+    store: &'a Store,
     audit: &'a mut Audit,
     style: StyleId,
-    entries: Vec<(Entry, Digest)>,
+    entries: Vec<Entry>,
 }
 
 impl Store {
@@ -79,17 +107,26 @@ impl Store {
         for (style,) in styles {
             audit.styles += 1;
             let mut of = OfStyle {
+                store: self,
                 audit: &mut audit,
                 style,
                 entries: Vec::new(),
             };
-            of.chain(self).await?;
-            of.revisions(self).await?;
-            of.messages(self).await?;
-            of.photos(self).await?;
-            of.decisions(self).await?;
-            of.measurements(self).await?;
-            of.signatures(self).await?;
+            of.chain().await?;
+            of.documents().await?;
+            of.revisions().await?;
+            of.sections().await?;
+            of.withdrawals().await?;
+            of.shares().await?;
+            of.acknowledgements().await?;
+            of.threads().await?;
+            of.messages().await?;
+            of.rounds().await?;
+            of.pieces().await?;
+            of.measurements().await?;
+            of.decisions().await?;
+            of.signatures().await?;
+            of.texts().await?;
         }
         Ok(audit)
     }
@@ -108,6 +145,11 @@ impl Store {
     }
 }
 
+/// A digest as it was kept. What is none is the digest of nothing, which nothing here has.
+fn digest(hex: String) -> Digest {
+    Digest::try_from(hex).unwrap_or_else(|_| Digest::of(b""))
+}
+
 impl OfStyle<'_> {
     fn fault(&mut self, what: impl ToString, why: impl ToString) {
         self.audit.faults.push(Fault {
@@ -117,251 +159,189 @@ impl OfStyle<'_> {
         });
     }
 
-    /// Walks along the chain; stops at the first entry that does not hold.
-    async fn chain(&mut self, store: &Store) -> Result<(), StoreError> {
-        let kept = head_in(&store.db, &self.style).await?;
-        let rows: Vec<(String, Digest)> = store
+    /// The entries of an act, oldest first.
+    fn told(&self, act: Act) -> impl Iterator<Item = &Entry> {
+        self.entries.iter().filter(move |entry| entry.act == act)
+    }
+
+    /// Walks along the chain and names the first entry that does not hold; then every entry whose
+    /// columns, which decide who reads it, do not say what its text says.
+    async fn chain(&mut self) -> Result<(), StoreError> {
+        let (seq, hash): (i64, String) = self
+            .store
+            .db
+            .one(
+                "SELECT seq, hash FROM ledger_head WHERE style = $1",
+                values![self.style],
+            )
+            .await?;
+        let rows: Vec<LedgerRow> = self
+            .store
             .db
             .all(
-                "SELECT body, hash FROM ledger WHERE style = $1 ORDER BY seq",
+                "SELECT seq, at, act, person, visible_to, internal, body, hash FROM ledger \
+                 WHERE style = $1 ORDER BY seq",
                 values![self.style],
             )
             .await?;
         self.audit.entries += rows.len();
-        let bodies = rows.iter().map(|(body, hash)| (body.as_str(), hash));
+        let kept = Head {
+            seq: u64::try_from(seq).unwrap_or_default(),
+            hash: digest(hash),
+        };
+        let hashes: Vec<Digest> = rows.iter().map(|row| digest(row.hash.clone())).collect();
+        let bodies = rows.iter().map(|row| row.body.as_str()).zip(&hashes);
         if let Err(first) = ledger::verify(&self.style, bodies, &kept) {
             self.fault(format!("ledger entry {}", first.seq), first.fault);
         }
-        for (body, hash) in rows {
-            if let Ok(entry) = serde_json::from_str(&body) {
-                self.entries.push((entry, hash));
-            }
-        }
-        Ok(())
-    }
-
-    /// The ledger's entries of these acts, by the id that they give under `name`.
-    fn said(&self, acts: &[Act], name: &str) -> BTreeMap<String, Entry> {
-        self.entries
-            .iter()
-            .filter(|(entry, _)| acts.contains(&entry.act))
-            .filter_map(|(entry, _)| Some((entry.ids.get(name)?.clone(), entry.clone())))
-            .collect()
-    }
-
-    async fn revisions(&mut self, store: &Store) -> Result<(), StoreError> {
-        let rows: Vec<(i64, Vec<u8>, Digest)> = store
-            .db
-            .all(
-                "SELECT number, bytes, digest FROM revision WHERE style = $1 ORDER BY number",
-                values![self.style],
-            )
-            .await?;
-        let said = self.said(&[Act::Publish], "revision");
-        self.audit.revisions += rows.len();
-        for (number, entry) in &said {
-            if !rows.iter().any(|(n, ..)| n.to_string() == *number) {
-                let why = format!("entry {} published it, and it is gone", entry.seq);
-                self.fault(format!("revision {number}"), why);
-            }
-        }
-        for (number, bytes, digest) in rows {
-            let what = format!("revision {number}");
-            if Digest::of(&bytes) != digest {
-                self.fault(&what, "its bytes are not those that were hashed");
-            }
-            let known = said.get(&number.to_string());
-            if known.and_then(|entry| entry.hashes.get("document")) != Some(&digest) {
-                self.fault(&what, "the ledger knows another document");
-            }
-        }
-        Ok(())
-    }
-
-    async fn messages(&mut self, store: &Store) -> Result<(), StoreError> {
-        let rows: Vec<TextRow> = store
-            .db
-            .all(
-                "SELECT m.id, m.text_hash AS hash, x.salt, x.content, x.erased_at \
-                 FROM message m JOIN thread t ON t.id = m.thread \
-                 JOIN private_text x ON x.id = m.text WHERE t.style = $1 ORDER BY m.id",
-                values![self.style],
-            )
-            .await?;
-        self.audit.messages += rows.len();
-        let said = self.said(&[Act::Ask, Act::Message], "message");
-        for id in said.keys() {
-            if !rows.iter().any(|row| row.id == *id) {
-                self.fault(
-                    format!("message {id}"),
-                    "the ledger knows it, and it is gone",
-                );
-            }
-        }
         for row in rows {
-            let known = said.get(&row.id).and_then(|entry| entry.hashes.get("text"));
-            self.text(&format!("message {}", row.id), &row, known);
-        }
-        Ok(())
-    }
-
-    async fn photos(&mut self, store: &Store) -> Result<(), StoreError> {
-        type Row = (String, i64, Digest, String, Option<String>, Option<String>);
-        let rows: Vec<Row> = store
-            .db
-            .all(
-                "SELECT h.message, h.seq, h.photo_hash, x.salt, x.content, x.erased_at \
-                 FROM message_photo h JOIN message m ON m.id = h.message \
-                 JOIN thread t ON t.id = m.thread JOIN private_text x ON x.id = h.photo \
-                 WHERE t.style = $1 ORDER BY h.message, h.seq",
-                values![self.style],
-            )
-            .await?;
-        let said = self.said(&[Act::Ask, Act::Message], "message");
-        for (id, seq, hash, salt, content, erased_at) in rows {
-            let row = TextRow {
-                id,
-                hash,
-                salt,
-                content,
-                erased_at,
+            let Ok(entry) = serde_json::from_str::<Entry>(&row.body) else {
+                continue;
             };
-            let name = format!("photo_{seq}");
-            let known = said.get(&row.id).and_then(|entry| entry.hashes.get(&name));
-            self.text(
-                &format!("photograph {seq} of message {}", row.id),
-                &row,
-                known,
-            );
-        }
-        Ok(())
-    }
-
-    async fn decisions(&mut self, store: &Store) -> Result<(), StoreError> {
-        let rows: Vec<TextRow> = store
-            .db
-            .all(
-                "SELECT d.round AS id, d.reason_hash AS hash, x.salt, x.content, x.erased_at \
-                 FROM decision d JOIN round r ON r.id = d.round \
-                 JOIN private_text x ON x.id = d.reason WHERE r.style = $1 ORDER BY d.round",
-                values![self.style],
-            )
-            .await?;
-        let said = self.said(&[Act::Decide], "round");
-        for row in rows {
-            let known = said
-                .get(&row.id)
-                .and_then(|entry| entry.hashes.get("reason"));
-            self.text(&format!("decision of round {}", row.id), &row, known);
-        }
-        Ok(())
-    }
-
-    async fn measurements(&mut self, store: &Store) -> Result<(), StoreError> {
-        let rows: Vec<MeasurementRow> = store
-            .db
-            .all(
-                "SELECT m.id, m.round, m.piece, m.point, m.nm, m.unit FROM measurement m \
-                 JOIN round r ON r.id = m.round WHERE r.style = $1 ORDER BY m.id",
-                values![self.style],
-            )
-            .await?;
-        self.audit.measurements += rows.len();
-        let said = self.said(&[Act::Measure], "measurement");
-        for id in said.keys() {
-            if !rows.iter().any(|row| row.id == *id) {
-                self.fault(
-                    format!("measurement {id}"),
-                    "the ledger knows it, and it is gone",
-                );
-            }
-        }
-        for row in rows {
-            let same = said.get(&row.id).is_some_and(|entry| {
-                let nm = row.nm.to_string();
-                let values = [
-                    ("round", &row.round),
-                    ("piece", &row.piece),
-                    ("point", &row.point),
-                    ("nm", &nm),
-                    ("unit", &row.unit),
-                ];
-                values
-                    .iter()
-                    .all(|(name, value)| entry.ids.get(*name) == Some(value))
-            });
+            let text = |id: &dyn ToString| id.to_string();
+            let same = i64::try_from(entry.seq) == Ok(row.seq)
+                && entry.at.as_str() == row.at
+                && entry.act.name() == row.act
+                && entry.person.as_ref().map(|id| text(id)) == row.person
+                && entry.visible_to.as_ref().map(|id| text(id)) == row.visible_to
+                && entry.internal == row.internal;
             if !same {
-                let what = format!("measurement {}", row.id);
-                self.fault(what, "the ledger knows another value");
+                let what = format!("ledger entry {}", row.seq);
+                self.fault(what, "its columns do not say what its text says");
             }
+            self.entries.push(entry);
         }
         Ok(())
     }
 
-    async fn signatures(&mut self, store: &Store) -> Result<(), StoreError> {
-        let rows: Vec<SignatureRow> = store
+    /// Every revision's bytes.
+    async fn documents(&mut self) -> Result<(), StoreError> {
+        let rows: Vec<DocumentRow> = self
+            .store
             .db
             .all(
-                "SELECT id, digest, screen, name_hash, chain, side FROM signature \
-                 WHERE style = $1 ORDER BY at, id",
+                "SELECT number, format, published_at, bytes, digest FROM revision \
+                 WHERE style = $1 ORDER BY number",
                 values![self.style],
             )
             .await?;
-        let names: Vec<TextRow> = store
-            .db
-            .all(
-                "SELECT s.id, s.name_hash AS hash, x.salt, x.content, x.erased_at \
-                 FROM signature s JOIN private_text x ON x.id = s.name WHERE s.style = $1",
-                values![self.style],
-            )
-            .await?;
-        self.audit.signatures += rows.len();
-        let said = self.said(&[Act::Sign], "signature");
-        for id in said.keys() {
-            if !rows.iter().any(|row| row.id == *id) {
-                self.fault(
-                    format!("signature {id}"),
-                    "the ledger knows it, and it is gone",
-                );
-            }
-        }
         for row in rows {
-            let same = said.get(&row.id).is_some_and(|entry| {
-                entry.hashes.get("document") == Some(&row.digest)
-                    && entry.hashes.get("screen") == Some(&row.screen)
-                    && entry.hashes.get("name") == Some(&row.name_hash)
-                    && entry.ids.get("side") == Some(&row.side)
-                    && entry.before == row.chain
-            });
-            if !same {
-                let what = format!("signature {}", row.id);
-                self.fault(what, "the ledger knows another signature");
+            let what = format!("revision {}", row.number);
+            if Digest::of(&row.bytes).as_str() != row.digest {
+                self.fault(what, "its bytes are not those that were hashed");
+                continue;
             }
-        }
-        for row in names {
-            let known = said.get(&row.id).and_then(|entry| entry.hashes.get("name"));
-            self.text(&format!("name on signature {}", row.id), &row, known);
+            let itself = Frozen::read(&row.bytes).is_ok_and(|frozen| {
+                frozen.style == self.style
+                    && i64::from(frozen.number) == row.number
+                    && i64::from(frozen.format) == row.format
+                    && frozen.published.as_str() == row.published_at
+            });
+            if !itself {
+                self.fault(what, "its bytes are those of something else");
+            }
         }
         Ok(())
     }
 
-    /// A personal text against the hash beside it and the one in the ledger.
-    fn text(&mut self, what: &str, row: &TextRow, known: Option<&Digest>) {
-        if known != Some(&row.hash) {
-            self.fault(what, "the ledger knows another text");
-        }
-        let Some(content) = &row.content else {
-            if row.erased_at.is_some() {
-                self.audit.erased += 1;
-            } else {
-                self.fault(what, "its text is gone, and nobody erased it");
+    /// The rows of a table by the names that faults give them.
+    async fn kept<T>(&self, sql: &'static str) -> Result<Vec<(String, T)>, StoreError>
+    where
+        Named<T>: Row,
+    {
+        let rows: Vec<Named<T>> = self.store.db.all(sql, values![self.style]).await?;
+        Ok(rows
+            .into_iter()
+            .map(|named| (named.what, named.row))
+            .collect())
+    }
+
+    /// Compares a table with what the ledger tells of it, each row by its name.
+    fn hold<T: PartialEq + Serialize>(
+        &mut self,
+        kept: impl IntoIterator<Item = (String, T)>,
+        mut told: BTreeMap<String, T>,
+    ) {
+        for (what, row) in kept {
+            match told.remove(&what) {
+                None => self.fault(what, "the ledger does not know it"),
+                Some(known) if known != row => {
+                    let why = format!("the ledger tells it otherwise: {}", differing(&row, &known));
+                    self.fault(what, why);
+                }
+                Some(_) => {}
             }
-            return;
-        };
-        let holds = Salt::from_hex(&row.salt)
-            .is_some_and(|salt| ledger::salted(&salt, content) == row.hash);
-        if !holds {
-            self.fault(what, "its text is not the one that was hashed");
+        }
+        for what in told.into_keys() {
+            self.fault(what, "the ledger tells of it, and it is gone");
         }
     }
+
+    /// Every personal text against the hash that stands where it was used. Those hashes were held
+    /// against the ledger already.
+    async fn texts(&mut self) -> Result<(), StoreError> {
+        let rows: Vec<TextRow> = self
+            .store
+            .db
+            .all(
+                "SELECT 'message ' || m.id AS what, m.person, m.text_hash AS hash, \
+                 x.person AS owner, x.salt, x.content, x.erased_at FROM message m \
+                 JOIN thread t ON t.id = m.thread LEFT JOIN private_text x ON x.id = m.text \
+                 WHERE t.style = $1 \
+                 UNION ALL SELECT 'photograph ' || CAST(h.seq AS TEXT) || ' of message ' || m.id, \
+                 m.person, h.photo_hash, x.person, x.salt, x.content, x.erased_at \
+                 FROM message_photo h JOIN message m ON m.id = h.message \
+                 JOIN thread t ON t.id = m.thread \
+                 LEFT JOIN private_text x ON x.id = h.photo \
+                 WHERE t.style = $1 \
+                 UNION ALL SELECT 'decision of round ' || d.round, d.person, d.reason_hash, \
+                 x.person, x.salt, x.content, x.erased_at FROM decision d \
+                 JOIN round r ON r.id = d.round LEFT JOIN private_text x ON x.id = d.reason \
+                 WHERE r.style = $1 \
+                 UNION ALL SELECT 'name on signature ' || s.id, s.person, s.name_hash, x.person, \
+                 x.salt, x.content, x.erased_at FROM signature s \
+                 LEFT JOIN private_text x ON x.id = s.name WHERE s.style = $1 ORDER BY 1",
+                values![self.style],
+            )
+            .await?;
+        let erased: BTreeSet<String> = self
+            .told(Act::Erase)
+            .filter_map(|entry| entry.ids.get("person").cloned())
+            .collect();
+        for row in rows {
+            if row.owner.is_some_and(|owner| owner != row.person) {
+                self.fault(&row.what, "its text is kept as somebody else's");
+            }
+            let Some(content) = row.content else {
+                if row.erased_at.is_some() && erased.contains(&row.person) {
+                    self.audit.erased += 1;
+                } else {
+                    self.fault(&row.what, "its text is gone, and nobody erased it");
+                }
+                continue;
+            };
+            let salt = row.salt.as_deref().and_then(Salt::from_hex);
+            let holds =
+                salt.is_some_and(|salt| ledger::salted(&salt, &content).as_str() == row.hash);
+            if !holds {
+                self.fault(&row.what, "its text is not the one that was hashed");
+            }
+        }
+        Ok(())
+    }
+}
+
+/// The names of the columns in which two rows differ.
+fn differing<T: Serialize>(row: &T, known: &T) -> String {
+    let columns = |row: &T| match serde_json::to_value(row) {
+        Ok(serde_json::Value::Object(columns)) => columns,
+        _ => serde_json::Map::new(),
+    };
+    let known = columns(known);
+    let names: Vec<String> = columns(row)
+        .into_iter()
+        .filter(|(name, value)| known.get(name) != Some(value))
+        .map(|(name, _)| name)
+        .collect();
+    names.join(", ")
 }

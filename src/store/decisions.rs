@@ -55,13 +55,14 @@ impl Store {
             },
         )
         .map_err(StoreError::refused(&style))?;
+        let decision = self.world.id();
         let (reason, reason_hash) = act.keep_text("message", form.reason.trim()).await?;
         act.tx
             .run(
                 "INSERT INTO decision (id, round, outcome, at, person, reason, reason_hash) \
                  VALUES ($1, $2, $3, $4, $5, $6, $7)",
                 values![
-                    self.world.id(),
+                    decision,
                     id,
                     form.outcome,
                     act.at,
@@ -76,6 +77,7 @@ impl Store {
             .to(&round.org)
             .id("round", id)
             .id("number", round.number)
+            .id("decision", &decision)
             .id("outcome", form.outcome.name())
             .hash("reason", &reason_hash);
         act.record(Act::Decide, said).await?;

@@ -4,6 +4,8 @@ use std::collections::BTreeMap;
 
 use serde::de::DeserializeOwned;
 
+use super::events::{Audience, Event};
+use super::people::still_here;
 use super::{Read, Store, StoreError, Tx, values};
 use crate::access::{StylePermit, act};
 use crate::spec::{PersonId, Section, Spec, StyleId, Time};
@@ -77,20 +79,19 @@ impl Store {
         let json = section_json(content, section);
         let style = permit.style();
         let tx = self.db.begin().await?;
+        still_here(&tx, permit.person(), permit.role()).await?;
         let now = self.world.now();
         let won = if base == 0 {
             tx.run(
                 "INSERT INTO draft_section (style, section, version, content, saved_by, saved_at) \
-                 SELECT $1, $2, 1, $3, p.id, $5 FROM person p WHERE p.id = $4 \
-                 AND p.left_at IS NULL ON CONFLICT (style, section) DO NOTHING",
+                 VALUES ($1, $2, 1, $3, $4, $5) ON CONFLICT (style, section) DO NOTHING",
                 values![style, section.name(), json, permit.person(), now],
             )
             .await?
         } else {
             tx.run(
                 "UPDATE draft_section SET version = version + 1, content = $3, saved_by = $4, \
-                 saved_at = $5 WHERE style = $1 AND section = $2 AND version = $6 \
-                 AND EXISTS (SELECT 1 FROM person WHERE id = $4 AND left_at IS NULL)",
+                 saved_at = $5 WHERE style = $1 AND section = $2 AND version = $6",
                 values![style, section.name(), json, permit.person(), now, base],
             )
             .await?
@@ -122,7 +123,10 @@ impl Store {
         tx.commit().await?;
         Ok(match version {
             Some(version) => {
-                self.tell(style, None);
+                self.tell(Event {
+                    style: style.clone(),
+                    audience: Audience::Brand,
+                });
                 Saved::Won(version)
             }
             None => Saved::Lost(id),

@@ -2,7 +2,7 @@
 //!
 //! Tokens are kept as their SHA-256 only: who reads the database cannot come in with it.
 
-use super::people::{found_in, name_of, set_name};
+use super::people::{found_in, name_of, set_name, still_here};
 use super::world::later;
 use super::{Read, Store, StoreError, Tx, values};
 use crate::access::{Actor, Permit, Role, Side, act};
@@ -166,6 +166,7 @@ impl Store {
         person: &PersonId,
     ) -> Result<String, StoreError> {
         let tx = self.db.begin().await?;
+        still_here(&tx, permit.person(), permit.role()).await?;
         let _: (String,) = tx
             .one(
                 "SELECT id FROM person WHERE id = $1 AND left_at IS NULL \

@@ -2,8 +2,9 @@
 
 use super::act::Said;
 use super::{Read, Store, StoreError, Tx, values};
+use crate::access::{Role, Side};
 use crate::exchange::ledger::Act;
-use crate::spec::{Digest, PersonId, StyleId};
+use crate::spec::{Digest, OrgId, PersonId, StyleId};
 
 /// What an erasing came to.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -21,9 +22,15 @@ impl Store {
     /// Errors: `Missing` when there is no such person.
     pub async fn erase(&self, person: &PersonId) -> Result<Erased, StoreError> {
         let mut tx = self.db.begin().await?;
+        // Every style at once, so that nobody writes while their texts are being erased.
+        tx.run("UPDATE ledger_head SET hash = hash", values![])
+            .await?;
         let now = self.world.now();
-        let _: (String,) = tx
-            .one("SELECT id FROM person WHERE id = $1", values![person])
+        let (org, role): (OrgId, Role) = tx
+            .one(
+                "SELECT org, role FROM person WHERE id = $1",
+                values![person],
+            )
             .await?;
         let styles: Vec<(StyleId,)> = tx
             .all(
@@ -33,8 +40,8 @@ impl Store {
             .await?;
         let photos: Vec<(String,)> = tx
             .all(
-                "SELECT content FROM private_text WHERE person = $1 AND kind = 'photo' \
-                 AND content IS NOT NULL",
+                "SELECT DISTINCT content FROM private_text WHERE person = $1 AND kind = 'photo' \
+                 AND content IS NOT NULL ORDER BY content",
                 values![person],
             )
             .await?;
@@ -61,13 +68,23 @@ impl Store {
         for (photo,) in photos {
             files.extend(forget_photo(&tx, &photo).await?);
         }
+        let mut events = Vec::new();
         for (style,) in styles {
             let mut act = self.program_act(tx, &style).await?;
-            act.record(Act::Erase, Said::default().id("person", person))
-                .await?;
-            tx = act.close().await?;
+            let mut said = Said::default().id("person", person);
+            if role.side() == Side::Factory {
+                // No other factory learns of its people.
+                said = said.to(&org);
+            }
+            act.record(Act::Erase, said).await?;
+            let closed = act.close().await?;
+            tx = closed.0;
+            events.extend(closed.1);
         }
         tx.commit().await?;
+        for event in events {
+            self.tell(event);
+        }
         Ok(Erased { texts, files })
     }
 }
@@ -85,8 +102,11 @@ async fn forget_photo(tx: &Tx, photo: &str) -> Result<Vec<Digest>, StoreError> {
     }
     let pictures: Vec<(Digest,)> = tx
         .all(
-            "SELECT p.digest FROM picture p WHERE p.of_file = $1 AND NOT EXISTS \
-             (SELECT 1 FROM picture o WHERE o.digest = p.digest AND o.of_file <> p.of_file)",
+            "SELECT DISTINCT p.digest FROM picture p WHERE p.of_file = $1 \
+             AND NOT EXISTS (SELECT 1 FROM picture o WHERE o.digest = p.digest \
+                 AND o.of_file <> p.of_file) \
+             AND NOT EXISTS (SELECT 1 FROM file f WHERE f.digest = p.digest \
+                 AND f.kind = 'drawing') ORDER BY p.digest",
             values![photo],
         )
         .await?;

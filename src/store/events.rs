@@ -9,8 +9,29 @@ use crate::spec::{OrgId, StyleId};
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Event {
     pub style: StyleId,
-    /// The one factory that it concerns; `None`: the brand and every factory it is shared with.
-    pub org: Option<OrgId>,
+    pub audience: Audience,
+}
+
+/// Whom it concerns.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Audience {
+    /// The brand alone: drafts and internal notes.
+    Brand,
+    /// The brand and this factory.
+    Factory(OrgId),
+    /// The brand and every factory that the style is shared with.
+    All,
+}
+
+impl Event {
+    /// Whether somebody whose permit has this tenant should look.
+    pub fn concerns(&self, tenant: Option<&OrgId>) -> bool {
+        match (&self.audience, tenant) {
+            (_, None) | (Audience::All, _) => true,
+            (Audience::Brand, Some(_)) => false,
+            (Audience::Factory(org), Some(tenant)) => org == tenant,
+        }
+    }
 }
 
 impl Store {
@@ -20,10 +41,7 @@ impl Store {
     }
 
     /// Tells those who listen; nobody listening is no fault.
-    pub fn tell(&self, style: &StyleId, org: Option<OrgId>) {
-        let _ = self.events.send(Event {
-            style: style.clone(),
-            org,
-        });
+    pub(super) fn tell(&self, event: Event) {
+        let _ = self.events.send(event);
     }
 }

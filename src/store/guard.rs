@@ -5,12 +5,14 @@
 use sqlx::{PgConnection, SqliteConnection};
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 9] = [
+pub const GUARDED: [&str; 11] = [
     "revision",
+    "revision_section",
     "withdrawal",
     "acknowledgement",
     "message",
     "message_photo",
+    "piece",
     "measurement",
     "signature",
     "decision",

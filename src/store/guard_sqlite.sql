@@ -6,6 +6,12 @@ BEGIN SELECT RAISE(ABORT, 'the table revision only grows'); END;
 CREATE TRIGGER IF NOT EXISTS revision_no_delete BEFORE DELETE ON revision
 BEGIN SELECT RAISE(ABORT, 'the table revision only grows'); END;
 
+CREATE TRIGGER IF NOT EXISTS revision_section_no_update BEFORE UPDATE ON revision_section
+BEGIN SELECT RAISE(ABORT, 'the table revision_section only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS revision_section_no_delete BEFORE DELETE ON revision_section
+BEGIN SELECT RAISE(ABORT, 'the table revision_section only grows'); END;
+
 CREATE TRIGGER IF NOT EXISTS withdrawal_no_update BEFORE UPDATE ON withdrawal
 BEGIN SELECT RAISE(ABORT, 'the table withdrawal only grows'); END;
 
@@ -29,6 +35,12 @@ BEGIN SELECT RAISE(ABORT, 'the table message_photo only grows'); END;
 
 CREATE TRIGGER IF NOT EXISTS message_photo_no_delete BEFORE DELETE ON message_photo
 BEGIN SELECT RAISE(ABORT, 'the table message_photo only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS piece_no_update BEFORE UPDATE ON piece
+BEGIN SELECT RAISE(ABORT, 'the table piece only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS piece_no_delete BEFORE DELETE ON piece
+BEGIN SELECT RAISE(ABORT, 'the table piece only grows'); END;
 
 CREATE TRIGGER IF NOT EXISTS measurement_no_update BEFORE UPDATE ON measurement
 BEGIN SELECT RAISE(ABORT, 'the table measurement only grows'); END;

@@ -1,9 +1,10 @@
 //! Reading ledgers.
 
+use super::act::number;
 use super::{Read, Store, StoreError, values};
 use crate::access::{StylePermit, act};
 use crate::exchange::ledger::{Entry, Head};
-use crate::spec::{Digest, StyleId};
+use crate::spec::Digest;
 
 /// One entry with the name of who did it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -15,10 +16,28 @@ pub struct LedgerLine {
     pub org_name: Option<String>,
 }
 
+#[derive(sqlx::FromRow)]
+struct LineRow {
+    seq: i64,
+    body: String,
+    hash: Digest,
+    person: Option<String>,
+    org_name: Option<String>,
+}
+
 impl Store {
     /// The end of the style's chain. Everything a style's pages show moves it, drafts left out.
     pub async fn head(&self, permit: &StylePermit<act::Read>) -> Result<Head, StoreError> {
-        head_in(&self.db, permit.style()).await
+        let style = permit.style();
+        let (seq, hash): (i64, Digest) = self
+            .db
+            .one(
+                "SELECT seq, hash FROM ledger_head WHERE style = $1",
+                values![style],
+            )
+            .await?;
+        let seq = number("ledger_head", "seq", style.as_str(), seq)?;
+        Ok(Head { seq, hash })
     }
 
     /// The ledger of a style, oldest first: a factory's part of it.
@@ -26,11 +45,11 @@ impl Store {
         &self,
         permit: &StylePermit<act::Read>,
     ) -> Result<Vec<LedgerLine>, StoreError> {
-        type Row = (i64, String, Digest, Option<String>, Option<String>);
-        let rows: Vec<Row> = self
+        let rows: Vec<LineRow> = self
             .db
             .all(
-                "SELECT l.seq, l.body, l.hash, n.content, o.name FROM ledger l \
+                "SELECT l.seq, l.body, l.hash, n.content AS person, o.name AS org_name \
+                 FROM ledger l \
                  LEFT JOIN person p ON p.id = l.person \
                  LEFT JOIN organisation o ON o.id = p.org \
                  LEFT JOIN private_text n ON n.person = l.person AND n.kind = 'name' \
@@ -41,29 +60,18 @@ impl Store {
             )
             .await?;
         rows.into_iter()
-            .map(|(seq, body, hash, person, org_name)| {
-                let entry = serde_json::from_str(&body).map_err(|cause| {
-                    let row = format!("{}/{seq}", permit.style());
-                    StoreError::corrupt("ledger", "body", &row, cause)
+            .map(|row| {
+                let entry = serde_json::from_str(&row.body).map_err(|cause| {
+                    let place = format!("{}/{}", permit.style(), row.seq);
+                    StoreError::corrupt("ledger", "body", &place, cause)
                 })?;
                 Ok(LedgerLine {
                     entry,
-                    hash,
-                    person,
-                    org_name,
+                    hash: row.hash,
+                    person: row.person,
+                    org_name: row.org_name,
                 })
             })
             .collect()
     }
-}
-
-pub(super) async fn head_in(db: &impl Read, style: &StyleId) -> Result<Head, StoreError> {
-    let (seq, hash): (i64, Digest) = db
-        .one(
-            "SELECT seq, hash FROM ledger_head WHERE style = $1",
-            values![style],
-        )
-        .await?;
-    let seq = super::act::number("ledger_head", "seq", style.as_str(), seq)?;
-    Ok(Head { seq, hash })
 }

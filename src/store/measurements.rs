@@ -87,7 +87,8 @@ impl Store {
                 .id("piece", &value.piece)
                 .id("point", &value.point)
                 .id("nm", value.value.as_nm())
-                .id("unit", value.unit.name());
+                .id("unit", value.unit.name())
+                .id("key", &value.key);
             act.record(Act::Measure, said).await?;
         }
         act.commit().await?;

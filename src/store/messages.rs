@@ -158,6 +158,7 @@ pub(super) async fn say_in(
         .await?;
     let mut said = Said::default()
         .id("message", &message)
+        .id("language", says.language)
         .hash("text", &text_hash);
     for (seq, photo) in (1_i64..).zip(says.photos) {
         let (id, hash) = act.keep_text("photo", photo.as_str()).await?;

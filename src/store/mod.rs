@@ -67,7 +67,7 @@ pub use drafts::{Draft, LostSave, Saved, SectionVersion, Versions, put_section};
 pub use entry::{Session, SetUp, WayIn};
 pub use erase::Erased;
 pub use error::StoreError;
-pub use events::Event;
+pub use events::{Audience, Event};
 pub use files::{Fetchable, FileKind, NewFile, NewPicture};
 pub use guard::GUARDED;
 pub use ledger::LedgerLine;

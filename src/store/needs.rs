@@ -1,5 +1,8 @@
 //! What waits for somebody: the first page of every day.
 
+use std::collections::BTreeMap;
+
+use super::revisions::newest_in;
 use super::{Read, Store, StoreError, values};
 use crate::access::{Permit, Side, act};
 use crate::exchange::{round, thread};
@@ -87,8 +90,27 @@ impl Store {
         let mut needs = self.revision_needs(permit).await?;
         needs.extend(self.thread_needs(permit).await?);
         needs.extend(self.round_needs(permit).await?);
+        if permit.side() == Side::Factory {
+            self.name_as_published(&mut needs).await?;
+        }
         needs.sort_by(|a, b| a.since.cmp(&b.since));
         Ok(needs)
+    }
+
+    /// Gives each its style's number and name as the newest revision has them: those of a draft
+    /// are not for a factory.
+    async fn name_as_published(&self, needs: &mut [Need]) -> Result<(), StoreError> {
+        let mut names = BTreeMap::new();
+        for need in needs {
+            if !names.contains_key(&need.style) {
+                let newest = newest_in(self, &self.db, &need.style).await?;
+                names.insert(need.style.clone(), newest);
+            }
+            let header = &names[&need.style].frozen.spec.header;
+            need.number.clone_from(&header.number);
+            need.name.clone_from(&header.name);
+        }
+        Ok(())
     }
 
     /// Current revisions to acknowledge and to sign. The newest revision is the current one unless

@@ -86,11 +86,12 @@ impl Store {
     /// Adds a factory.
     pub async fn add_factory(
         &self,
-        _permit: &Permit<act::Govern>,
+        permit: &Permit<act::Govern>,
         name: &str,
     ) -> Result<OrgId, StoreError> {
         let id = OrgId::new(self.world.id());
         let tx = self.db.begin().await?;
+        still_here(&tx, permit.person(), permit.role()).await?;
         tx.run(
             "INSERT INTO organisation (id, kind, name, made_at) VALUES ($1, 'factory', $2, $3)",
             values![id, name, self.world.now()],
@@ -129,6 +130,7 @@ impl Store {
     ) -> Result<PersonId, StoreError> {
         let org = permit.tenant().unwrap_or(new.org);
         let tx = self.db.begin().await?;
+        still_here(&tx, permit.person(), permit.role()).await?;
         let _: (String,) = tx
             .one(
                 "SELECT id FROM organisation WHERE id = $1 AND kind = $2",
@@ -150,6 +152,7 @@ impl Store {
         person: &PersonId,
     ) -> Result<(), StoreError> {
         let tx = self.db.begin().await?;
+        still_here(&tx, permit.person(), permit.role()).await?;
         let ended = tx
             .run(
                 "UPDATE person SET left_at = $2 WHERE id = $1 AND id <> $3 AND left_at IS NULL",
@@ -259,6 +262,23 @@ pub(super) async fn set_name(
         values![person, name],
     )
     .await?;
+    Ok(())
+}
+
+/// Somebody must still be let in, in the role that their permit says.
+///
+/// Errors: `Missing` when they are not.
+pub(super) async fn still_here(
+    db: &impl Read,
+    person: &PersonId,
+    role: Role,
+) -> Result<(), StoreError> {
+    let _: (String,) = db
+        .one(
+            "SELECT id FROM person WHERE id = $1 AND role = $2 AND left_at IS NULL",
+            values![person, role],
+        )
+        .await?;
     Ok(())
 }
 

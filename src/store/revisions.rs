@@ -105,6 +105,24 @@ pub(super) async fn frozen_in(
     Ok(Kept { id, digest, frozen })
 }
 
+/// The content of the revision with the highest number.
+///
+/// Errors: `Missing` when none was published.
+pub(super) async fn newest_in(
+    store: &Store,
+    db: &impl Read,
+    style: &StyleId,
+) -> Result<Kept, StoreError> {
+    let (id, digest): (RevisionId, Digest) = db
+        .one(
+            "SELECT id, digest FROM revision WHERE style = $1 ORDER BY number DESC LIMIT 1",
+            values![style],
+        )
+        .await?;
+    let frozen = store.thaw(db, &id, &digest).await?;
+    Ok(Kept { id, digest, frozen })
+}
+
 impl Store {
     /// Reads a revision's bytes, or remembers them: they never change.
     pub(super) async fn thaw(
@@ -290,6 +308,8 @@ impl Store {
                 ],
             )
             .await?;
+        let sections = draft.versions.iter();
+        let sections = sections.map(|(section, version)| (section.name(), *version));
         for (section, version) in &draft.versions {
             act.tx
                 .run(
@@ -313,7 +333,8 @@ impl Store {
         let said = Said::default()
             .id("revision", n)
             .id("id", &id)
-            .hash("document", &digest);
+            .hash("document", &digest)
+            .hash("sections", &made_of(sections));
         act.record(Act::Publish, said).await?;
         for thread in &published.carries {
             let org = threads.iter().find(|facts| facts.id == *thread);
@@ -410,6 +431,17 @@ impl Store {
             )
             .await
     }
+}
+
+/// The digest of a line `NAME VERSION` for each section, in the order of the names: what the ledger
+/// says a revision was made of.
+pub(super) fn made_of<'a>(sections: impl IntoIterator<Item = (&'a str, i64)>) -> Digest {
+    let mut lines: Vec<String> = sections
+        .into_iter()
+        .map(|(section, version)| format!("{section} {version}\n"))
+        .collect();
+    lines.sort();
+    Digest::of(lines.concat().as_bytes())
 }
 
 /// A factory has acknowledged a revision.

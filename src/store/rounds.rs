@@ -1,11 +1,13 @@
 //! Sample rounds, their pieces and what was measured.
 
 use std::collections::BTreeMap;
+use std::fmt::Display;
 use std::sync::Arc;
 
 use super::act::{Said, StyleAct, number};
 use super::revisions::{facts_in, frozen_in};
-use super::threads::{shared_with, threads_in};
+use super::shares::shared_with;
+use super::threads::threads_in;
 use super::{Read, Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::ledger::Act;
@@ -322,7 +324,7 @@ impl Store {
     ) -> Result<RoundId, StoreError> {
         let mut act = self.act(permit).await?;
         let style = act.style.clone();
-        shared_with(&act, new.org).await?;
+        shared_with(&act.tx, &style, new.org).await?;
         let kept = frozen_in(self, &act.tx, &style, new.revision).await?;
         let before = rounds_in(self, &act.tx, &style, Some(new.org)).await?;
         let earlier: Vec<Earlier> = before
@@ -364,13 +366,16 @@ impl Store {
                 ],
             )
             .await?;
+        let mut pieces = Vec::with_capacity(new.pieces.len());
         for (n, size) in (1_i64..).zip(new.pieces) {
+            let piece = self.world.id();
             act.tx
                 .run(
                     "INSERT INTO piece (id, round, number, size) VALUES ($1, $2, $3, $4)",
-                    values![self.world.id(), id, n, size],
+                    values![piece, id, n, size],
                 )
                 .await?;
+            pieces.push((piece, n, size));
         }
         let said = Said::default()
             .to(new.org)
@@ -378,7 +383,8 @@ impl Store {
             .id("number", n)
             .id("kind", new.kind.name())
             .id("revision", new.revision)
-            .id("pieces", new.pieces.len());
+            .id("pieces", pieces.len())
+            .hash("pieces", &list_of(pieces));
         act.record(Act::RequestRound, said).await?;
         act.commit().await?;
         Ok(id)
@@ -458,6 +464,15 @@ impl Store {
         act.record(Act::RoundMove, said).await?;
         act.commit().await
     }
+}
+
+/// The digest of a line `NUMBER PIECE SIZE` for each piece: what the ledger says was asked for.
+pub(super) fn list_of(pieces: impl IntoIterator<Item = (String, i64, impl Display)>) -> Digest {
+    let lines: String = pieces
+        .into_iter()
+        .map(|(piece, number, size)| format!("{number} {piece} {size}\n"))
+        .collect();
+    Digest::of(lines.as_bytes())
 }
 
 pub(super) async fn set_state(

@@ -128,3 +128,20 @@ impl Store {
         act.commit().await
     }
 }
+
+/// The style must be shared with this factory now.
+///
+/// Errors: `Missing` when it is not.
+pub(super) async fn shared_with(
+    db: &impl Read,
+    style: &StyleId,
+    org: &OrgId,
+) -> Result<(), StoreError> {
+    let _: (String,) = db
+        .one(
+            "SELECT style FROM share WHERE style = $1 AND org = $2 AND ended_at IS NULL",
+            values![style, org],
+        )
+        .await?;
+    Ok(())
+}

@@ -95,13 +95,13 @@ impl Store {
             .await
     }
 
-    /// The must-fixes that a round's decision made, in the order they were raised.
+    /// The must-fixes that a round's decision made, by id.
     pub async fn must_fixes_of(
         &self,
         permit: &StylePermit<act::Read>,
         round: &RoundId,
     ) -> Result<Vec<ThreadId>, StoreError> {
-        must_fixes_in(&self.db, permit.style(), round).await
+        must_fixes_in(&self.db, permit.style(), permit.tenant(), round).await
     }
 
     /// Signs a revision or a decided round for the holder's side.
@@ -166,7 +166,7 @@ impl Store {
                     .into_iter()
                     .find(|round| round.id == *id)
                     .ok_or(StoreError::Missing)?;
-                let must_fixes = must_fixes_in(&act.tx, &style, id).await?;
+                let must_fixes = must_fixes_in(&act.tx, &style, permit.tenant(), id).await?;
                 // Before a decision there is no record, and the rules refuse for that reason.
                 let digest = match round.record(must_fixes) {
                     Some(record) => record
@@ -234,6 +234,8 @@ impl Store {
             .to(&org)
             .id("signature", &id)
             .id("side", permit.side().name())
+            .id("role", permit.role().name())
+            .id("subject", &subject_id)
             .id(kind.name(), number)
             .id("statement", to_sign.statement.name())
             .id("language", form.language)
@@ -250,12 +252,14 @@ impl Store {
 async fn must_fixes_in(
     db: &impl Read,
     style: &StyleId,
+    tenant: Option<&OrgId>,
     round: &RoundId,
 ) -> Result<Vec<ThreadId>, StoreError> {
     let rows: Vec<(ThreadId,)> = db
         .all(
-            "SELECT id FROM thread WHERE style = $1 AND round = $2 ORDER BY made_at, id",
-            values![style, round],
+            "SELECT id FROM thread WHERE style = $1 AND round = $2 \
+             AND (CAST($3 AS TEXT) IS NULL OR org = $3) ORDER BY id",
+            values![style, round, tenant],
         )
         .await?;
     Ok(rows.into_iter().map(|(id,)| id).collect())

@@ -2,6 +2,8 @@
 
 use super::act::Said;
 use super::drafts::insert_section;
+use super::people::still_here;
+use super::revisions::newest_in;
 use super::{Read, Store, StoreError, values};
 use crate::access::{Actor, Permit, Share, Side, StyleFacts, StylePermit, act};
 use crate::exchange::ledger::Act;
@@ -78,7 +80,7 @@ impl Store {
         permit: &StylePermit<act::Read>,
     ) -> Result<StyleName, StoreError> {
         if permit.side() == Side::Factory {
-            let newest = self.newest(permit).await?.ok_or(StoreError::Missing)?;
+            let newest = newest_in(self, &self.db, permit.style()).await?;
             let header = &newest.frozen.spec.header;
             return Ok(StyleName {
                 number: header.number.clone(),
@@ -104,12 +106,7 @@ impl Store {
         let style = StyleId::new(self.world.id());
         let now = self.world.now();
         let tx = self.db.begin().await?;
-        let _: (String,) = tx
-            .one(
-                "SELECT id FROM person WHERE id = $1 AND left_at IS NULL",
-                values![permit.person()],
-            )
-            .await?;
+        still_here(&tx, permit.person(), permit.role()).await?;
         tx.run(
             "INSERT INTO style (id, number, name, made_at, made_by) VALUES ($1, $2, $3, $4, $5)",
             values![

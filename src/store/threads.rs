@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use super::act::{Said, StyleAct, number};
 use super::messages::{Message, Says, messages_of, say_in};
 use super::revisions::{facts_in, frozen_in};
+use super::shares::shared_with;
 use super::{Read, Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::ledger::Act;
@@ -160,7 +161,7 @@ impl Store {
         let org = permit.tenant().or(new.org).ok_or(StoreError::Missing)?;
         thread::raise(permit.side(), new.kind).map_err(StoreError::refused(style))?;
         let mut act = self.act(permit).await?;
-        shared_with(&act, org).await?;
+        shared_with(&act.tx, style, org).await?;
         let frozen = frozen_in(self, &act.tx, style, new.revision).await?;
         if frozen.frozen.spec.item(new.item).is_none() {
             return Err(StoreError::Missing);
@@ -234,11 +235,14 @@ impl Store {
             .step(permit.actor(), step)
             .map_err(StoreError::refused(style))?;
         set_state(&act, id, state).await?;
-        let said = Said::default()
+        let mut said = Said::default()
             .to(&thread.factory)
             .id("thread", id)
             .id("move", step.name())
             .id("state", state.name());
+        if let Some(revision) = state.changed_in() {
+            said = said.id("revision", revision);
+        }
         act.record(Act::ThreadMove, said).await?;
         act.commit().await
     }
@@ -288,18 +292,6 @@ pub(super) async fn thread_in(
         .into_iter()
         .find(|thread| thread.id == *id)
         .ok_or(StoreError::Missing)
-}
-
-/// The style must be shared with this factory now.
-pub(super) async fn shared_with(act: &StyleAct<'_>, org: &OrgId) -> Result<(), StoreError> {
-    let _: (String,) = act
-        .tx
-        .one(
-            "SELECT style FROM share WHERE style = $1 AND org = $2 AND ended_at IS NULL",
-            values![act.style, org],
-        )
-        .await?;
-    Ok(())
 }
 
 pub(super) struct InsertThread<'a> {
