@@ -5,4 +5,5 @@ mod support;
 
 mod base;
 mod guard;
+mod revisions;
 mod sqlite;

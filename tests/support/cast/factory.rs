@@ -1,0 +1,54 @@
+//! What a factory does.
+
+use fellseam::exchange::{round, thread};
+use fellseam::spec::{RoundId, SignatureId, StyleId, ThreadId};
+use fellseam::store::{Sign, StoreError};
+
+use super::Factory;
+
+impl Factory {
+    /// The same people at work on another style.
+    pub fn on(&self, style: &StyleId) -> Factory {
+        let mut other = self.clone();
+        other.party.style = style.clone();
+        other
+    }
+
+    pub async fn acknowledges(&self, revision: u32) -> Result<(), StoreError> {
+        let permit = self.lead.on(&self.style).await;
+        self.store.acknowledge(&permit, revision).await
+    }
+
+    /// Asks about an item of the newest revision.
+    pub async fn asks(&self, item: &str, text: &str) -> Result<ThreadId, StoreError> {
+        self.raises(thread::Kind::Question, None, item, text).await
+    }
+
+    pub async fn suggests(&self, item: &str, text: &str) -> Result<ThreadId, StoreError> {
+        let kind = thread::Kind::Suggestion;
+        self.raises(kind, None, item, text).await
+    }
+
+    /// Asks to let something pass.
+    pub async fn asks_concession(&self, item: &str, text: &str) -> Result<ThreadId, StoreError> {
+        let kind = thread::Kind::Concession;
+        self.raises(kind, None, item, text).await
+    }
+
+    pub async fn starts(&self, round: &RoundId) -> Result<(), StoreError> {
+        let permit = self.lead.on(&self.style).await;
+        let step = round::Move::Start;
+        self.store.dispatch_round(&permit, round, step).await
+    }
+
+    pub async fn dispatches(&self, round: &RoundId) -> Result<(), StoreError> {
+        let permit = self.lead.on(&self.style).await;
+        let step = round::Move::Dispatch;
+        self.store.dispatch_round(&permit, round, step).await
+    }
+
+    pub async fn signs_revision(&self, number: u32) -> Result<SignatureId, StoreError> {
+        let shown = self.revision(number).await.digest;
+        self.signs(Sign::Revision(number), None, &shown).await
+    }
+}
