@@ -1,0 +1,10 @@
+//! Every page and every refusal, through the real router, on both databases.
+
+#[path = "../support/mod.rs"]
+mod support;
+
+// The pages need the program itself, which draws pictures in a child.
+#[path = "../support/pages.rs"]
+mod pages;
+
+mod people;
