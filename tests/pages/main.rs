@@ -7,4 +7,5 @@ mod support;
 #[path = "../support/pages.rs"]
 mod pages;
 
+mod access;
 mod people;

@@ -22,7 +22,7 @@ use scraper::{ElementRef, Html, Selector};
 use tempfile::TempDir;
 use tower::ServiceExt;
 
-use crate::support::cast::{Cast, Person};
+use crate::support::cast::{Cast, Person, pictures};
 
 /// Everybody of the cast, and the pages that they meet.
 pub struct Site {
@@ -49,6 +49,12 @@ impl Site {
     pub async fn of(cast: Cast, public_url: &str, demo: bool) -> Site {
         let folder = tempfile::tempdir().expect("a temporary folder");
         let files = Files::open(folder.path()).await.expect("a folder of files");
+        // The cast knows its drawing by its digest: here are the bytes.
+        let drawing = files.put("the front of the half-zip").await.expect("kept");
+        for picture in pictures(&drawing) {
+            let bytes = format!("{drawing} {} pixels wide", picture.width);
+            files.put(bytes).await.expect("kept");
+        }
         let program = env!("CARGO_BIN_EXE_fellseam");
         let renderer = Renderer::new(program, Limits::default(), None);
         let settings = Settings {
@@ -203,7 +209,16 @@ impl Browser {
     }
 
     /// Sends any request with this browser's cookies, and keeps those that come back.
-    pub async fn asks(&mut self, mut request: Request<Body>) -> Page {
+    pub async fn asks(&mut self, request: Request<Body>) -> Page {
+        self.exchange(request, true).await
+    }
+
+    /// The same without waiting for the body, which may have no end.
+    pub async fn asks_for_head(&mut self, request: Request<Body>) -> Page {
+        self.exchange(request, false).await
+    }
+
+    async fn exchange(&mut self, mut request: Request<Body>, whole: bool) -> Page {
         let path = request.uri().to_string();
         if !self.cookies.is_empty() {
             let line: Vec<String> = self
@@ -237,7 +252,10 @@ impl Browser {
         Page {
             status: parts.status,
             headers: parts.headers,
-            bytes: to_bytes(body, usize::MAX).await.expect("a body").to_vec(),
+            bytes: match whole {
+                true => to_bytes(body, usize::MAX).await.expect("a body").to_vec(),
+                false => Vec::new(),
+            },
             path,
         }
     }
