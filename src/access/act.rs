@@ -63,3 +63,10 @@ acts! {
     Measure: [Owner, Designer, Merchandiser, SampleRoom];
     Sign: [Owner, Designer, Merchandiser];
 }
+
+/// Acts in which somebody may bring photographs along.
+pub trait BringsPhotos: Act {}
+
+impl BringsPhotos for Ask {}
+impl BringsPhotos for Answer {}
+impl BringsPhotos for Measure {}

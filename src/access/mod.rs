@@ -9,5 +9,5 @@ pub mod act;
 mod permit;
 
 pub use crate::exchange::{Actor, Role, Side};
-pub use act::Act;
+pub use act::{Act, BringsPhotos};
 pub use permit::{Denied, Permit, Share, StyleFacts, StylePermit, grant, grant_on};

@@ -59,6 +59,20 @@ impl Media {
         }
     }
 
+    /// The kind that [`mime`](Self::mime) names so.
+    pub fn from_mime(mime: &str) -> Option<Self> {
+        [
+            Self::Jpeg,
+            Self::Png,
+            Self::Webp,
+            Self::Svg,
+            Self::Heic,
+            Self::Pdf,
+        ]
+        .into_iter()
+        .find(|media| media.mime() == mime)
+    }
+
     /// The ending of a name under which the file is downloaded, without the dot.
     pub fn extension(self) -> &'static str {
         match self {

@@ -2,7 +2,7 @@
 //! decides who may fetch them. The bytes lie in the room `files`.
 
 use super::{Read, Store, StoreError, Tx, values};
-use crate::access::{Act, StylePermit, act};
+use crate::access::{Act, BringsPhotos, StylePermit, act};
 use crate::spec::{Digest, Time};
 
 /// What a file is kept for.
@@ -68,9 +68,9 @@ impl Store {
     }
 
     /// A photograph's pictures. Until a message brings it, nobody can fetch it.
-    pub async fn add_photo(
+    pub async fn add_photo<A: BringsPhotos>(
         &self,
-        permit: &StylePermit<act::Answer>,
+        permit: &StylePermit<A>,
         file: NewFile<'_>,
     ) -> Result<(), StoreError> {
         self.add_file(permit, &file, None).await
@@ -116,8 +116,9 @@ impl Store {
             .await
     }
 
-    /// The smallest picture of a file that is at least `width` pixels wide, or the widest: by the
-    /// same rule as [`original`](Self::original).
+    /// The smallest picture of a file that is at least `width` pixels wide, or the widest; of an SVG
+    /// the cleaned SVG, which is sharp at every width. By the same rule as
+    /// [`original`](Self::original).
     pub async fn picture(
         &self,
         permit: &StylePermit<act::Read>,
@@ -132,7 +133,8 @@ impl Store {
                      WHERE u.file = f.digest AND u.style = $2 \
                      AND (CAST($3 AS TEXT) IS NULL OR u.org = $3 OR (u.org = '' \
                          AND u.revision > 0))) \
-                 ORDER BY CASE WHEN p.width >= $4 THEN 0 ELSE 1 END, \
+                 ORDER BY CASE WHEN p.media_type = 'image/svg+xml' THEN 0 ELSE 1 END, \
+                 CASE WHEN p.width >= $4 THEN 0 ELSE 1 END, \
                  CASE WHEN p.width >= $4 THEN p.width ELSE -p.width END",
                 values![file, permit.style(), permit.tenant(), width],
             )

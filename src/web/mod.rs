@@ -6,6 +6,7 @@
 
 mod app;
 mod assets;
+mod both;
 mod entry;
 mod form;
 mod frame;
@@ -20,6 +21,7 @@ mod people;
 mod problem;
 mod refusal;
 mod routes;
+mod upload;
 mod visit;
 
 pub use app::{App, Settings};

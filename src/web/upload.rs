@@ -1,0 +1,104 @@
+//! Uploaded pictures: read by the render child, kept in the room `files`, made known to the store.
+
+use super::App;
+use super::form::Upload;
+use super::problem::Problem;
+use crate::access::{BringsPhotos, StylePermit, act};
+use crate::files::{Kind, Picture, Warning};
+use crate::spec::Digest;
+use crate::store::{FileKind, NewFile, NewPicture};
+
+/// A drawing that was taken.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Drawn {
+    /// Of the original, byte for byte.
+    pub file: Digest,
+    /// Size of the original: pixels, or an SVG's user units.
+    pub width: u32,
+    pub height: u32,
+    /// What the sender should be told about it.
+    pub warnings: Vec<Warning>,
+}
+
+/// Keeps the original of a drawing and the pictures made of it, for the draft of the style.
+///
+/// Errors: [`Problem::Upload`] says why the file cannot be taken.
+pub async fn drawing(
+    app: &App,
+    permit: &StylePermit<act::Write>,
+    upload: Upload,
+) -> Result<Drawn, Problem> {
+    let rendered = app.renderer.render(Kind::Drawing, &upload.bytes).await?;
+    let size = upload.bytes.len();
+    let file = app.files.put(upload.bytes).await?;
+    let pictures = keep(app, rendered.pictures).await?;
+    let new = NewFile {
+        digest: &file,
+        kind: FileKind::Drawing,
+        media_type: rendered.media.mime(),
+        name: &upload.name,
+        size,
+        width: rendered.width,
+        height: rendered.height,
+        taken: None,
+        pictures: &pictures,
+    };
+    app.store.add_drawing(permit, new).await?;
+    Ok(Drawn {
+        file,
+        width: rendered.width,
+        height: rendered.height,
+        warnings: rendered.warnings,
+    })
+}
+
+/// Keeps the pictures made of a photograph, and gives the name that a message brings it by. Of the
+/// bytes that were sent nothing is kept: they may tell where and by whom it was taken.
+///
+/// Errors: [`Problem::Upload`] says why the file cannot be taken.
+pub async fn photo<A: BringsPhotos>(
+    app: &App,
+    permit: &StylePermit<A>,
+    upload: Upload,
+) -> Result<Digest, Problem> {
+    let rendered = app.renderer.render(Kind::Photo, &upload.bytes).await?;
+    let Some(widest) = rendered.pictures.last().cloned() else {
+        return Err(Problem::fault(&"a photograph without a picture"));
+    };
+    let name = photo_name(&widest);
+    let pictures = keep(app, rendered.pictures).await?;
+    let new = NewFile {
+        digest: &name,
+        kind: FileKind::Photo,
+        media_type: widest.media.mime(),
+        name: "",
+        size: widest.bytes.len(),
+        width: rendered.width,
+        height: rendered.height,
+        taken: rendered.taken.as_deref(),
+        pictures: &pictures,
+    };
+    app.store.add_photo(permit, new).await?;
+    Ok(name)
+}
+
+/// Follows from the widest picture, so that whoever holds the name can check what it names. Not
+/// that picture's own digest: somebody may download it and upload it again as a drawing, and the
+/// two are kept, shown and erased by different rules.
+fn photo_name(widest: &Picture) -> Digest {
+    let picture = Digest::of(&widest.bytes);
+    Digest::of(format!("photograph {picture}").as_bytes())
+}
+
+async fn keep(app: &App, pictures: Vec<Picture>) -> Result<Vec<NewPicture>, Problem> {
+    let mut kept = Vec::with_capacity(pictures.len());
+    for picture in pictures {
+        kept.push(NewPicture {
+            width: picture.width,
+            height: picture.height,
+            media_type: picture.media.mime().to_owned(),
+            digest: app.files.put(picture.bytes).await?,
+        });
+    }
+    Ok(kept)
+}
