@@ -98,6 +98,16 @@ impl<A: Act> StylePermit<A> {
     pub fn tenant(&self) -> Option<&OrgId> {
         (self.side() == Side::Factory).then_some(&self.actor.org)
     }
+
+    /// May the holder do `B` on this style, too? A page shows only the acts that are its reader's.
+    pub fn also<B: Act>(&self) -> Result<StylePermit<B>, Denied> {
+        role_may::<B>(&self.actor)?;
+        Ok(StylePermit {
+            actor: self.actor.clone(),
+            style: self.style.clone(),
+            act: PhantomData,
+        })
+    }
 }
 
 fn role_may<A: Act>(actor: &Actor) -> Result<(), Denied> {
@@ -188,6 +198,8 @@ mod tests {
         let shared = style(Some("mill"));
         let permit = grant_on::<act::Read>(&merchandiser, &shared).expect("it is shared");
         assert_eq!(permit.tenant(), Some(&OrgId::new("mill")));
+        assert!(permit.also::<act::Sign>().is_ok());
+        assert!(permit.also::<act::Write>().is_err());
         assert!(matches!(
             grant_on::<act::Write>(&merchandiser, &shared),
             Err(Denied::NotYours { .. })

@@ -41,10 +41,11 @@ pub async fn original(
 pub async fn picture(
     may: MayOn<act::Read>,
     State(app): State<App>,
-    Path((_, file, width)): Path<(String, String, u32)>,
+    Path((_, file, width)): Path<(String, String, String)>,
     headers: HeaderMap,
 ) -> Answer {
     let digest = Digest::try_from(file).map_err(|_| Problem::NotFound)?;
+    let width = width.parse().map_err(|_| Problem::NotFound)?;
     let found = app.store.picture(&may.permit, &digest, width).await?;
     send(&app, &headers, &found, "inline").await
 }
