@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::{Deserialize, Serialize};
 
 use crate::spec::canon::{CanonError, from_canonical, to_canonical};
-use crate::spec::change::changes;
+use crate::spec::change::{Version, changes, touched};
 use crate::spec::check::{self, Finding, check};
 use crate::spec::document::{FORMAT, Spec};
 use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
@@ -60,6 +60,14 @@ impl Frozen {
         Ok((bytes, digest))
     }
 
+    /// As one side of a change list.
+    pub fn version(&self) -> Version<'_> {
+        Version {
+            spec: &self.spec,
+            chart: Some(&self.chart),
+        }
+    }
+
     /// Reads the kept bytes, and no others.
     pub fn read(bytes: &[u8]) -> Result<Frozen, CanonError> {
         from_canonical(bytes)
@@ -72,6 +80,7 @@ pub struct Previous<'a> {
     pub number: u32,
     pub digest: &'a Digest,
     pub spec: &'a Spec,
+    pub chart: &'a Chart,
     pub decimal: DecimalSign,
 }
 
@@ -132,12 +141,20 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
     let agreed = with.threads.iter().filter(|thread| {
         thread.kind == thread::Kind::MustFix && thread.state == thread::State::Agreed
     });
-    let changes = with
-        .previous
-        .map(|previous| changes(previous.spec, with.draft));
+    let touched = with.previous.map(|previous| {
+        let old = Version {
+            spec: previous.spec,
+            chart: Some(previous.chart),
+        };
+        let new = Version {
+            spec: with.draft,
+            chart: Some(&chart),
+        };
+        touched(&changes(old, new))
+    });
     let (carried, unchanged): (Vec<&Thread>, Vec<&Thread>) = agreed.partition(|thread| {
-        let changes = changes.as_ref();
-        changes.is_some_and(|changes| changes.touched().contains(&thread.item))
+        let touched = touched.as_ref();
+        touched.is_some_and(|touched| touched.contains(&thread.item))
     });
     if !unchanged.is_empty() {
         return Err(Refused::MustFixUnchanged {

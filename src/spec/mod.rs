@@ -11,6 +11,7 @@ pub mod item;
 pub mod units;
 
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};
+pub use change::{Change, changes};
 pub use chart::{Chart, Graded, grade, grade_point};
 pub use check::{Finding, check};
 pub use document::{Section, Spec};

@@ -282,6 +282,7 @@ impl Store {
                 number: *n,
                 digest: &old.digest,
                 spec: &old.frozen.spec,
+                chart: &old.frozen.chart,
                 decimal: old.frozen.decimal,
             }),
             threads: &threads,

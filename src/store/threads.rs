@@ -11,7 +11,7 @@ use crate::access::{Side, StylePermit, act};
 use crate::exchange::ledger::Act;
 use crate::exchange::thread::{self, Kind, State};
 use crate::exchange::{Refused, revision};
-use crate::spec::change::changes;
+use crate::spec::change::{changes, touched};
 use crate::spec::{ItemId, OrgId, PersonId, RoundId, StyleId, ThreadId, Time};
 
 /// A thread with everything that was said in it.
@@ -257,9 +257,8 @@ async fn touched_since(
 ) -> Result<BTreeSet<ItemId>, StoreError> {
     let old = frozen_in(store, &act.tx, &act.style, from).await?;
     let new = frozen_in(store, &act.tx, &act.style, to).await?;
-    Ok(changes(&old.frozen.spec, &new.frozen.spec)
-        .touched()
-        .clone())
+    let changes = changes(old.frozen.version(), new.frozen.version());
+    Ok(touched(&changes))
 }
 
 /// The revision that a round's samples were made to, and whether the thread's item was measured.

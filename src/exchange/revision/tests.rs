@@ -15,7 +15,7 @@ struct Desk {
     shown: BTreeMap<Section, i64>,
     read: BTreeMap<Section, i64>,
     accepted: BTreeMap<FindingKey, String>,
-    first: Option<(Spec, Digest)>,
+    first: Option<(Spec, Chart, Digest)>,
     decimal: DecimalSign,
     threads: Vec<Thread>,
     reason: &'static str,
@@ -24,6 +24,7 @@ struct Desk {
 impl Desk {
     fn laid() -> Desk {
         let first = half_zip(drawing());
+        let chart = grade(&first).chart(&first).expect("the half-zip has one");
         let mut draft = half_zip(drawing());
         draft.header.name = "Shoal half-zip, shorter".to_owned();
         let versions: BTreeMap<Section, i64> = Section::ALL
@@ -35,7 +36,7 @@ impl Desk {
             shown: versions.clone(),
             read: versions,
             accepted: BTreeMap::new(),
-            first: Some((first, Digest::of(b"revision 1"))),
+            first: Some((first, chart, Digest::of(b"revision 1"))),
             decimal: DecimalSign::Point,
             threads: Vec::new(),
             reason: "shorter body after the first fitting",
@@ -59,10 +60,11 @@ impl Desk {
             shown: &self.shown,
             read: &self.read,
             accepted: &self.accepted,
-            previous: self.first.as_ref().map(|(spec, digest)| Previous {
+            previous: self.first.as_ref().map(|(spec, chart, digest)| Previous {
                 number: 1,
                 digest,
                 spec,
+                chart,
                 decimal: DecimalSign::Point,
             }),
             threads: &self.threads,
