@@ -7,6 +7,7 @@ use unicode_normalization::UnicodeNormalization;
 use super::App;
 use super::problem::Problem;
 use super::visit::Visitor;
+use crate::language::Text;
 
 /// The field that carries the token against forged forms, and the header for scripts.
 pub const TOKEN_FIELD: &str = "token";
@@ -16,6 +17,8 @@ const TOKEN_HEADER: &str = "x-fellseam-token";
 const TEXT_LIMIT: usize = 2 * 1024 * 1024;
 /// The largest form with files.
 pub const UPLOAD_LIMIT: usize = 256 * 1024 * 1024;
+/// The longest text of one field, in characters.
+const LONGEST_LINE: usize = 500;
 /// How many files one form may bring.
 const UPLOADS: usize = 12;
 
@@ -82,6 +85,16 @@ impl Fields {
 
     pub fn has(&self, name: &str) -> bool {
         self.0.iter().any(|(field, _)| field == name)
+    }
+
+    /// A short text. One that is too long is given back whole, to stand in its field again, with
+    /// an error beside it.
+    pub fn line(&self, t: Text, name: &str, errors: &mut Errors) -> String {
+        let text = self.text(name);
+        if text.chars().count() > LONGEST_LINE {
+            errors.add(name, t.say("error-text-long").with("most", LONGEST_LINE));
+        }
+        text.to_owned()
     }
 
     /// A whole number; `None` when it is missing or none.

@@ -7,6 +7,7 @@
 mod app;
 mod assets;
 mod both;
+mod brand;
 mod entry;
 mod form;
 mod frame;

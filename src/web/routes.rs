@@ -14,7 +14,7 @@ use tower_http::trace::TraceLayer;
 
 use super::problem::Problem;
 use super::visit::{Visitor, dress};
-use super::{App, assets, both, entry, form, headers, health, needs, people};
+use super::{App, assets, both, brand, entry, form, headers, health, needs, people};
 
 /// One page or act: a method, a path and who answers.
 pub struct Route {
@@ -71,6 +71,10 @@ routes! {
         post "/people/{person}/link" people::link,
         post "/people/{person}/end" people::end,
         post "/factories" people::add_factory,
+        get "/styles" brand::styles::show,
+        post "/styles" brand::styles::create,
+        get "/styles/{style}/draft/{section}" brand::draft::show,
+        post "/styles/{style}/draft/{section}" brand::draft::save,
         get "/styles/{style}/files/{file}" both::files::original,
         get "/styles/{style}/files/{file}/{width}" both::files::picture,
     }

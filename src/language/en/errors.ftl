@@ -13,6 +13,10 @@ length-too-long = “{ $typed }” is longer than a kilometre. Is the unit right
 
 ## Forms
 
+error-missing = Write something here.
+error-text-long = This is too long. Write at most { $most } letters.
+error-number-taken = Another style has this number. Choose another one.
+error-washes = Write how many washes: 1 to 99.
 error-name-missing = Write a name.
 error-name-long = This name is too long. Write at most 100 letters.
 error-login-missing = Write an e-mail address or a name to sign in by.

@@ -1,0 +1,228 @@
+//! The draft: a page a section, each saved by itself over the version that it was filled from.
+//!
+//! What somebody typed is kept as text in the page until it can be read: a form with an error comes
+//! back as it was sent, with the sentence beside the field.
+
+mod header;
+
+use axum::extract::{Path, State};
+
+use crate::access::{StylePermit, act};
+use crate::language::Text;
+use crate::spec::check::{Finding, Severity};
+use crate::spec::document::Section;
+use crate::spec::units::{DecimalSign, Unit};
+use crate::spec::{Spec, StyleId, check, grade};
+use crate::store::{Draft, LostSave, Saved, StoreError};
+use crate::web::App;
+use crate::web::form::Form;
+use crate::web::may::{MayOn, Who};
+use crate::web::page::Answer;
+use crate::web::problem::Problem;
+
+/// What stands around the form of every section: the fields of `brand/draft.html` beside `t` and
+/// `frame`.
+pub struct SectionPage {
+    pub style: StyleId,
+    pub number: String,
+    pub name: String,
+    pub section: Section,
+    /// The version that the form was filled from and saves over.
+    pub version: i64,
+    /// May save; a viewer only reads.
+    pub writes: bool,
+    pub steps: Vec<Step>,
+    /// What is to be mended in this section.
+    pub findings: Vec<Line>,
+    /// Saves of the reader's own that somebody else's came before.
+    pub lost: Vec<LostSave>,
+}
+
+/// One section in the line of progress.
+pub struct Step {
+    pub section: Section,
+    pub begun: bool,
+    pub errors: usize,
+    pub warnings: usize,
+}
+
+/// A finding with the way to where it is mended.
+pub struct Line {
+    pub error: bool,
+    pub code: &'static str,
+    pub sentence: String,
+    pub href: String,
+}
+
+impl SectionPage {
+    pub async fn new(
+        app: &App,
+        t: Text,
+        permit: &StylePermit<act::Review>,
+        section: Section,
+        draft: &Draft,
+    ) -> Result<SectionPage, Problem> {
+        let spec = &draft.spec;
+        let findings = check(spec, &grade(spec));
+        let writes = permit.also::<act::Write>().ok();
+        let count = |section, severity| {
+            let same = |f: &&Finding| f.section == section && f.severity() == severity;
+            findings.iter().filter(same).count()
+        };
+        Ok(SectionPage {
+            style: permit.style().clone(),
+            number: spec.header.number.clone(),
+            name: spec.header.name.clone(),
+            section,
+            version: draft.versions.get(&section).copied().unwrap_or_default(),
+            steps: Section::ALL
+                .map(|section| Step {
+                    section,
+                    begun: is_begun(spec, section),
+                    errors: count(section, Severity::Error),
+                    warnings: count(section, Severity::Warning),
+                })
+                .into(),
+            findings: findings
+                .iter()
+                .filter(|finding| finding.section == section)
+                .map(|finding| Line::new(t, permit.style(), spec, finding))
+                .collect(),
+            lost: match &writes {
+                Some(writes) => app.store.lost_saves(writes).await?,
+                None => Vec::new(),
+            },
+            writes: writes.is_some(),
+        })
+    }
+}
+
+impl Line {
+    pub fn new(t: Text, style: &StyleId, spec: &Spec, finding: &Finding) -> Line {
+        let unit = spec.header.unit.unwrap_or(Unit::Cm);
+        Line {
+            error: finding.is_error(),
+            code: finding.code.name(),
+            sentence: t.finding(finding, unit, DecimalSign::Point).to_string(),
+            href: place(style, finding),
+        }
+    }
+}
+
+/// The address of the field that a finding is about.
+///
+/// Fields of the header are named as in the document; those of a row `ITEM.FIELD`, the row itself
+/// `row-ITEM`, a cell of the colour matrix `COLOURWAY.PART.kind`.
+pub fn place(style: &StyleId, finding: &Finding) -> String {
+    let field = finding.field.map(|field| field.trim_start_matches("how."));
+    let anchor = match (&finding.colourway, &finding.item, field) {
+        (Some(colourway), Some(part), _) => format!("{colourway}.{part}.kind"),
+        (None, Some(item), Some(field)) => format!("{item}.{field}"),
+        (None, Some(item), None) => format!("row-{item}"),
+        (_, None, Some(field)) => field.to_owned(),
+        (_, None, None) => "section".to_owned(),
+    };
+    let section = finding.section.name();
+    format!("/styles/{style}/draft/{section}#{anchor}")
+}
+
+fn is_begun(spec: &Spec, section: Section) -> bool {
+    match section {
+        Section::Header => true,
+        Section::Sizes => !spec.sizes.sizes.is_empty(),
+        Section::Drawings => !spec.drawings.drawings.is_empty(),
+        Section::Points => !spec.points.points.is_empty(),
+        Section::Colourways => {
+            !spec.colourways.parts.is_empty() || !spec.colourways.colourways.is_empty()
+        }
+    }
+}
+
+/// The section's page.
+pub async fn show(
+    may: MayOn<act::Review>,
+    State(app): State<App>,
+    Path((_, section)): Path<(String, String)>,
+) -> Answer {
+    let section = Section::from_name(&section).ok_or(Problem::NotFound)?;
+    let draft = app.store.draft(&may.permit).await?;
+    let around = SectionPage::new(&app, may.who.t, &may.permit, section, &draft).await?;
+    match section {
+        Section::Header => header::show(&may.who, around, &draft),
+        _ => Err(Problem::NotFound),
+    }
+}
+
+/// The section's form.
+pub async fn save(
+    may: MayOn<act::Write>,
+    State(app): State<App>,
+    Path((_, section)): Path<(String, String)>,
+    form: Form,
+) -> Answer {
+    let section = Section::from_name(&section).ok_or(Problem::NotFound)?;
+    let draft = app.store.draft(&may.permit.also()?).await?;
+    let sent = Sent {
+        base: form.fields.number("version").ok_or(Problem::BadForm)?,
+        app,
+        who: may.who,
+        permit: may.permit,
+        section,
+        draft,
+        form,
+    };
+    match section {
+        Section::Header => header::save(sent).await,
+        _ => Err(Problem::NotFound),
+    }
+}
+
+/// A section's form as it was sent.
+pub struct Sent {
+    pub app: App,
+    pub who: Who,
+    pub permit: StylePermit<act::Write>,
+    pub section: Section,
+    /// The draft as it is now.
+    pub draft: Draft,
+    pub form: Form,
+    /// The version that the form was filled from.
+    pub base: i64,
+}
+
+impl Sent {
+    /// What stands around the form when it comes back: it still saves over the version that it was
+    /// filled from.
+    pub async fn around(&self) -> Result<SectionPage, Problem> {
+        let review = self.permit.also()?;
+        let (app, t) = (&self.app, self.who.t);
+        let around = SectionPage::new(app, t, &review, self.section, &self.draft).await?;
+        Ok(SectionPage {
+            version: self.base,
+            ..around
+        })
+    }
+
+    /// Saves the section of `spec`. Returns where to go: on with the section (`then` is the end
+    /// of its address), or to the two versions when somebody else's save came before.
+    pub async fn keep(&self, spec: &Spec, then: &str) -> Result<String, StoreError> {
+        let Sent {
+            permit, section, ..
+        } = self;
+        let draft = format!("/styles/{}/draft", permit.style());
+        let on = format!("{draft}/{}?said=saved{then}", section.name());
+        if *spec == self.draft.spec {
+            return Ok(on);
+        }
+        let store = &self.app.store;
+        Ok(
+            match store
+                .save_section(permit, *section, self.base, spec)
+                .await?
+            {
+                Saved::Won(_) => on,
+                Saved::Lost(id) => format!("{draft}/conflict/{id}"),
+            },
+        )
+    }
+}

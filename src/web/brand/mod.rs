@@ -1,0 +1,4 @@
+//! Pages for the brand alone.
+
+pub mod draft;
+pub mod styles;
