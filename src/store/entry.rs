@@ -199,9 +199,8 @@ impl Store {
         Ok(code)
     }
 
-    /// The link for the first owner of a new installation; an earlier one stops working.
-    ///
-    /// Errors: `Unique` when the installation has its brand already.
+    /// The link for the first owner of a new installation; an earlier one stops working. It opens
+    /// nothing once there is a brand.
     pub async fn new_set_up_link(&self) -> Result<String, StoreError> {
         let tx = self.db.begin().await?;
         tx.run(

@@ -4,6 +4,8 @@
 mod support;
 
 mod base;
+mod entry;
 mod guard;
+mod people;
 mod revisions;
 mod sqlite;
