@@ -4,8 +4,10 @@
 mod support;
 
 mod base;
+mod drafts;
 mod entry;
 mod guard;
 mod people;
 mod revisions;
+mod shares;
 mod sqlite;
