@@ -3,6 +3,7 @@
 #[path = "../support/mod.rs"]
 mod support;
 
+mod audit;
 mod base;
 mod drafts;
 mod entry;
@@ -11,3 +12,4 @@ mod people;
 mod revisions;
 mod shares;
 mod sqlite;
+mod walk;

@@ -3,4 +3,5 @@
 
 pub mod cast;
 pub mod database;
+pub mod past;
 pub mod world;

@@ -1,0 +1,96 @@
+//! A whole walk: something of everything that a style can have.
+
+use fellseam::exchange::round::Outcome;
+use fellseam::store::{Db, ThreadMove};
+
+use crate::support::cast::*;
+
+/// Three revisions, the first withdrawn; two factories; answered, changed and granted threads with
+/// photographs; a remade round, and one that went on past a newer revision and was approved with
+/// changes; signatures of both sides on a revision and a round, and of one on another; a share that ended.
+pub async fn whole_walk(db: Db) -> Cast {
+    let cast = Cast::with_revision(db).await;
+    let Cast {
+        brand,
+        sao_mai,
+        meghna,
+        ..
+    } = &cast;
+    brand.shares_with(meghna).await.unwrap();
+    meghna.acknowledges(1).await.unwrap();
+    brand.withdraws(1, "The rib is wrong.").await.unwrap();
+
+    let question = sao_mai.asks("point-c", "With the rib?").await.unwrap();
+    let hem = sao_mai.photographs("the hem").await;
+    let cuff = sao_mai.photographs("the cuff").await;
+    sao_mai
+        .sends(&question, "See here", &[hem, cuff])
+        .await
+        .unwrap();
+    brand.says(&question, "Without it.").await.unwrap();
+    sao_mai.moves(&question, ThreadMove::Close).await.unwrap();
+    let longer = brand.insists(sao_mai, "point-c", "Longer").await.unwrap();
+    sao_mai.says(&longer, "By how much?").await.unwrap();
+    brand.says(&longer, "1/4 in").await.unwrap();
+    sao_mai.moves(&longer, ThreadMove::Agree).await.unwrap();
+
+    brand
+        .edits(|spec| set_base(spec, "point-c", "28 3/4"))
+        .await;
+    brand.publishes("Longer, and the right rib").await.unwrap();
+    sao_mai.acknowledges(2).await.unwrap();
+    sao_mai.signs_revision(2).await.unwrap();
+    brand.signs_revision(sao_mai, 2).await.unwrap();
+    let pass = sao_mai
+        .asks_concession("point-a", "1/2 in wider, from stock")
+        .await;
+    let pass = pass.unwrap();
+    brand.moves(&pass, ThreadMove::Grant).await.unwrap();
+
+    let first = measured_round(brand, sao_mai, &["size-m"], &[(1, "point-c", "28")]).await;
+    brand
+        .decides(&first, Outcome::Remake, "Too short", &[])
+        .await
+        .unwrap();
+
+    let second = brand
+        .requests(sao_mai, &["size-m", "size-l"])
+        .await
+        .unwrap();
+    sao_mai.starts(&second).await.unwrap();
+    brand
+        .edits(|spec| set_base(spec, "point-e", "25 1/4"))
+        .await;
+    brand.publishes("Sleeves").await.unwrap();
+    brand.continues(&second).await.unwrap();
+    let typed = [(1, "point-c", "28 3/4"), (2, "point-c", "29 1/2")];
+    sao_mai.measures(&second, &typed).await.unwrap();
+    sao_mai.dispatches(&second).await.unwrap();
+    brand.receives(&second).await.unwrap();
+    brand
+        .measures(&second, &[(1, "point-c", "28 7/8")])
+        .await
+        .unwrap();
+    brand.finishes_measuring(&second).await.unwrap();
+    brand
+        .moves(&longer, ThreadMove::Verify(second.clone()))
+        .await
+        .unwrap();
+    let changes = [("point-e", "Shorter sleeves"), ("part-2", "Softer rib")];
+    brand
+        .decides(&second, Outcome::ApprovedWithChanges, "Nearly", &changes)
+        .await
+        .unwrap();
+    sao_mai.signs_round(&second).await.unwrap();
+    brand.signs_round(&second).await.unwrap();
+    sao_mai
+        .measures(&second, &[(1, "point-c", "28 5/8")])
+        .await
+        .unwrap();
+
+    // The brand has not signed this one yet.
+    sao_mai.signs_round(&first).await.unwrap();
+
+    brand.ends_share_with(meghna).await.unwrap();
+    cast
+}
