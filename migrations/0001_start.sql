@@ -7,6 +7,8 @@ CREATE TABLE organisation (
     id TEXT PRIMARY KEY,
     kind TEXT NOT NULL CHECK (kind IN ('brand', 'factory')),
     name TEXT NOT NULL,
+    -- Counts how often its people were renamed: pages that show names are kept until it moves.
+    renamings BIGINT NOT NULL DEFAULT 0,
     made_at TEXT NOT NULL
 );
 

@@ -11,6 +11,8 @@ pub struct StyleFacts {
     pub style: StyleId,
     /// The share with the actor's factory while it lasts; never set for the brand.
     pub share: Option<Share>,
+    /// Another word whenever something that the style's pages show has changed, drafts left out.
+    pub edition: String,
 }
 
 /// A style is shared with this factory now.
@@ -169,6 +171,7 @@ mod tests {
             share: shared_with.map(|org| Share {
                 org: OrgId::new(org),
             }),
+            edition: String::new(),
         }
     }
 

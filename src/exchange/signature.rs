@@ -1,7 +1,7 @@
 //! Signatures: what blocks one, what it says, and what a revision is with a factory once some are
 //! there.
 
-use crate::spec::{Digest, OrgId, PersonId};
+use crate::spec::{Digest, OrgId, PersonId, ThreadId};
 
 use super::revision::Standing;
 use super::thread::Thread;
@@ -82,107 +82,113 @@ pub struct ToSign {
     pub digest: Digest,
 }
 
-/// May this person sign now?
+/// May this person sign now? Refused with the first thing that [blocks] it.
+pub fn may_sign(facts: &Signing<'_>) -> Result<ToSign, Refused> {
+    if let Some(refused) = blocks(facts).into_iter().next() {
+        return Err(refused);
+    }
+    Ok(ToSign {
+        statement: facts.subject.statement(facts.by.side()),
+        digest: facts.subject.digest().clone(),
+    })
+}
+
+/// Everything that blocks a signature now, the most fundamental first; empty when nothing does.
 ///
 /// A revision: it is the current one, the factory has acknowledged it before it signs, no question
 /// with this factory is open, and every must-fix is changed in it or was let pass. A round: it is
 /// decided (its must-fixes are the next revision's business), and no question about its revision
 /// or an earlier one is open. Either: once for each side, and no person for both.
-pub fn may_sign(facts: &Signing<'_>) -> Result<ToSign, Refused> {
+pub fn blocks(facts: &Signing<'_>) -> Vec<Refused> {
     let side = facts.by.side();
     if !facts.by.role.signs() {
-        return Err(Refused::RoleDoesNotSign);
+        return vec![Refused::RoleDoesNotSign];
     }
     if side == Side::Factory && facts.by.org != *facts.factory {
-        return Err(Refused::NotShared);
+        return vec![Refused::NotShared];
     }
-    let other_side = |signed: &&Signed| signed.person == facts.by.person && signed.side != side;
-    if facts.signed.iter().any(|signed| other_side(&signed)) {
-        return Err(Refused::SamePersonBothSides);
+    let mut blocks = Vec::new();
+    let other_side = |signed: &Signed| signed.person == facts.by.person && signed.side != side;
+    if facts.signed.iter().any(other_side) {
+        blocks.push(Refused::SamePersonBothSides);
     }
-
-    let (kind, revision, digest, statement) = match &facts.subject {
+    let (kind, revision) = match &facts.subject {
         Subject::Revision {
             number,
-            digest,
             standing,
             shared,
             acknowledged,
+            ..
         } => {
             if !shared {
-                return Err(Refused::NotShared);
+                blocks.push(Refused::NotShared);
             }
-            standing.must_be_current()?;
+            blocks.extend(standing.must_be_current().err());
             if side == Side::Factory && !acknowledged {
-                return Err(Refused::NotAcknowledged);
+                blocks.push(Refused::NotAcknowledged);
             }
-            let statement = match side {
-                Side::Brand => Statement::RevisionByBrand,
-                Side::Factory => Statement::RevisionByFactory,
-            };
-            (SubjectKind::Revision, *number, *digest, statement)
+            (SubjectKind::Revision, *number)
         }
         Subject::Round {
-            revision,
-            digest,
-            state,
+            revision, state, ..
         } => {
-            match state {
-                round::State::Decided(round::Outcome::Cancelled) => {
-                    return Err(Refused::NothingDecided);
-                }
-                round::State::Decided(_) => {}
-                _ => return Err(Refused::NothingDecided),
-            }
-            let statement = match side {
-                Side::Brand => Statement::RoundByBrand,
-                Side::Factory => Statement::RoundByFactory,
+            let stands = match state {
+                round::State::Decided(outcome) => *outcome != round::Outcome::Cancelled,
+                _ => false,
             };
-            (SubjectKind::Round, *revision, *digest, statement)
+            if !stands {
+                blocks.push(Refused::NothingDecided);
+            }
+            (SubjectKind::Round, *revision)
         }
     };
-
-    let again = facts.signed.iter().any(|signed| {
+    let again = |signed: &Signed| {
         signed.kind == kind
             && signed.subject == facts.subject_id
             && signed.factory == *facts.factory
             && signed.side == side
-    });
-    if again {
-        return Err(Refused::AlreadySigned);
+    };
+    if facts.signed.iter().any(again) {
+        blocks.push(Refused::AlreadySigned);
     }
-    if facts.shown != digest {
-        return Err(Refused::ScreenMoved);
+    if facts.shown != facts.subject.digest() {
+        blocks.push(Refused::ScreenMoved);
     }
 
-    let ours = || {
-        facts
-            .threads
-            .iter()
-            .filter(|thread| thread.factory == *facts.factory)
+    let open = |is_open: &dyn Fn(&Thread) -> bool| -> Vec<ThreadId> {
+        let ours = facts.threads.iter();
+        let ours = ours.filter(|thread| thread.factory == *facts.factory && is_open(thread));
+        ours.map(|thread| thread.id.clone()).collect()
     };
-    let questions: Vec<_> = ours()
-        .filter(|thread| thread.is_open_question() && thread.raised_on <= revision)
-        .map(|thread| thread.id.clone())
-        .collect();
-    if !questions.is_empty() {
-        return Err(Refused::OpenQuestions { threads: questions });
+    let threads = open(&|thread| thread.is_open_question() && thread.raised_on <= revision);
+    if !threads.is_empty() {
+        blocks.push(Refused::OpenQuestions { threads });
     }
     if kind == SubjectKind::Revision {
-        let must_fixes: Vec<_> = ours()
-            .filter(|thread| thread.is_must_fix_open_in(revision))
-            .map(|thread| thread.id.clone())
-            .collect();
-        if !must_fixes.is_empty() {
-            return Err(Refused::MustFixOpen {
-                threads: must_fixes,
-            });
+        let threads = open(&|thread| thread.is_must_fix_open_in(revision));
+        if !threads.is_empty() {
+            blocks.push(Refused::MustFixOpen { threads });
         }
     }
-    Ok(ToSign {
-        statement,
-        digest: digest.clone(),
-    })
+    blocks
+}
+
+impl Subject<'_> {
+    fn digest(&self) -> &Digest {
+        match self {
+            Subject::Revision { digest, .. } | Subject::Round { digest, .. } => digest,
+        }
+    }
+
+    /// What this side signs.
+    pub fn statement(&self, side: Side) -> Statement {
+        match (self, side) {
+            (Subject::Revision { .. }, Side::Brand) => Statement::RevisionByBrand,
+            (Subject::Revision { .. }, Side::Factory) => Statement::RevisionByFactory,
+            (Subject::Round { .. }, Side::Brand) => Statement::RoundByBrand,
+            (Subject::Round { .. }, Side::Factory) => Statement::RoundByFactory,
+        }
+    }
 }
 
 super::named! {

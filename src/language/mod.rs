@@ -27,6 +27,7 @@
 //! Ids stand as literals inside the brackets of `say`, also as the arms of a `match` there, so
 //! that `tests/house/texts.rs` can hold templates, source and texts to each other.
 
+mod changes;
 mod findings;
 mod message;
 mod names;
@@ -34,6 +35,7 @@ mod negotiate;
 mod sentences;
 mod texts;
 
+pub use changes::{ChangeLine, SizeLine, other_unit, shown};
 pub use message::{Message, Slot, Text};
 pub use names::Named;
 pub use texts::Language;

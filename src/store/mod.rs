@@ -32,6 +32,7 @@
 //! # Ok(()) }
 //! ```
 
+mod acknowledgements;
 mod act;
 mod audit;
 mod db;
@@ -60,6 +61,7 @@ mod value;
 mod world;
 
 pub use crate::store_values as values;
+pub use acknowledgements::Acknowledged;
 pub use audit::{Audit, Fault};
 pub use db::{Db, Read, Tx};
 pub use decisions::Decide;
@@ -75,7 +77,7 @@ pub use measurements::NewMeasurement;
 pub use messages::{Message, Says};
 pub use needs::{Need, What};
 pub use people::{NewPerson, Organisation, Person};
-pub use revisions::{Acknowledged, Publish, Revision};
+pub use revisions::{Publish, Revision, RevisionCard};
 pub use rounds::{Decision, Measured, NewRound, Piece, Round};
 pub use shares::{Shared, SharedStyle};
 pub use signatures::{Sign, SignForm, Signature};

@@ -262,6 +262,12 @@ pub(super) async fn set_name(
         values![person, name],
     )
     .await?;
+    tx.run(
+        "UPDATE organisation SET renamings = renamings + 1 \
+         WHERE id = (SELECT org FROM person WHERE id = $1)",
+        values![person],
+    )
+    .await?;
     Ok(())
 }
 

@@ -13,7 +13,7 @@ use crate::exchange::refused::FindingKey;
 use crate::exchange::revision::{self, Frozen, Previous, Publishing, Standing};
 use crate::exchange::thread;
 use crate::spec::units::DecimalSign;
-use crate::spec::{Digest, PersonId, RevisionId, StyleId, Time};
+use crate::spec::{Digest, RevisionId, StyleId, Time};
 
 /// A published revision.
 #[derive(Debug, Clone)]
@@ -27,6 +27,19 @@ pub struct Revision {
     pub published_by: Option<String>,
     pub standing: Standing,
     pub frozen: Arc<Frozen>,
+}
+
+/// A published revision in a list: all but its content. Only the store makes one.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct RevisionCard {
+    style: StyleId,
+    pub id: RevisionId,
+    pub number: u32,
+    pub digest: Digest,
+    pub published_at: Time,
+    /// `None`: erased.
+    pub published_by: Option<String>,
+    pub standing: Standing,
 }
 
 /// What the publishing form says.
@@ -155,11 +168,11 @@ impl Store {
         Ok(frozen)
     }
 
-    /// Every revision of a style, newest first.
-    pub async fn revisions(
+    /// Every revision of a style without its content, newest first.
+    pub async fn revision_cards(
         &self,
         permit: &StylePermit<act::Read>,
-    ) -> Result<Vec<Revision>, StoreError> {
+    ) -> Result<Vec<RevisionCard>, StoreError> {
         let rows: Vec<CardRow> = self
             .db
             .all(
@@ -180,21 +193,61 @@ impl Store {
                 })
             })
             .collect::<Result<Vec<_>, StoreError>>()?;
-        let mut revisions = Vec::with_capacity(rows.len());
-        for (row, fact) in rows.into_iter().zip(&facts) {
-            let standing = revision::standing(fact.number, &facts)
-                .expect("the number was taken from these facts");
-            revisions.push(Revision {
-                frozen: self.thaw(&self.db, &row.id, &row.digest).await?,
+        let cards = rows
+            .into_iter()
+            .zip(&facts)
+            .map(|(row, fact)| RevisionCard {
+                style: permit.style().clone(),
                 id: row.id,
                 number: fact.number,
                 digest: row.digest,
                 published_at: row.published_at,
                 published_by: row.published_by,
-                standing,
+                standing: revision::standing(fact.number, &facts)
+                    .expect("the number was taken from these facts"),
             });
+        Ok(cards.collect())
+    }
+
+    /// Every revision of a style, newest first.
+    pub async fn revisions(
+        &self,
+        permit: &StylePermit<act::Read>,
+    ) -> Result<Vec<Revision>, StoreError> {
+        let cards = self.revision_cards(permit).await?;
+        let mut revisions = Vec::with_capacity(cards.len());
+        for card in cards {
+            revisions.push(self.opened(permit, card).await?);
         }
         Ok(revisions)
+    }
+
+    /// The content of a revision that a card of the same style names.
+    pub async fn content(
+        &self,
+        permit: &StylePermit<act::Read>,
+        card: &RevisionCard,
+    ) -> Result<Arc<Frozen>, StoreError> {
+        if card.style != *permit.style() {
+            return Err(StoreError::Missing);
+        }
+        self.thaw(&self.db, &card.id, &card.digest).await
+    }
+
+    async fn opened(
+        &self,
+        permit: &StylePermit<act::Read>,
+        card: RevisionCard,
+    ) -> Result<Revision, StoreError> {
+        Ok(Revision {
+            frozen: self.content(permit, &card).await?,
+            id: card.id,
+            number: card.number,
+            digest: card.digest,
+            published_at: card.published_at,
+            published_by: card.published_by,
+            standing: card.standing,
+        })
     }
 
     /// One revision. Errors: `Missing` when there is none of that number.
@@ -203,11 +256,9 @@ impl Store {
         permit: &StylePermit<act::Read>,
         n: u32,
     ) -> Result<Revision, StoreError> {
-        let revisions = self.revisions(permit).await?;
-        revisions
-            .into_iter()
-            .find(|revision| revision.number == n)
-            .ok_or(StoreError::Missing)
+        let cards = self.revision_cards(permit).await?;
+        let card = cards.into_iter().find(|card| card.number == n);
+        self.opened(permit, card.ok_or(StoreError::Missing)?).await
     }
 
     /// The revision with the highest number, whatever has become of it.
@@ -215,7 +266,10 @@ impl Store {
         &self,
         permit: &StylePermit<act::Read>,
     ) -> Result<Option<Revision>, StoreError> {
-        Ok(self.revisions(permit).await?.into_iter().next())
+        match self.revision_cards(permit).await?.into_iter().next() {
+            Some(card) => Ok(Some(self.opened(permit, card).await?)),
+            None => Ok(None),
+        }
     }
 
     /// The exact bytes of a revision, as they were hashed.
@@ -381,57 +435,6 @@ impl Store {
         act.record(Act::Withdraw, said).await?;
         act.commit().await
     }
-
-    /// The factory has seen this revision and works to no other.
-    pub async fn acknowledge(
-        &self,
-        permit: &StylePermit<act::Acknowledge>,
-        n: u32,
-    ) -> Result<(), StoreError> {
-        let mut act = self.act(permit).await?;
-        let style = act.style.clone();
-        let facts = facts_in(&act.tx, &style).await?;
-        let standing = revision::standing(n, &facts).ok_or(StoreError::Missing)?;
-        let kept = frozen_in(self, &act.tx, &style, n).await?;
-        let before: Option<(String,)> = act
-            .tx
-            .maybe(
-                "SELECT at FROM acknowledgement WHERE revision = $1 AND org = $2",
-                values![kept.id, permit.org()],
-            )
-            .await?;
-        // That the share lasts is the permit's, looked at again by the act.
-        revision::acknowledge(permit.actor(), &standing, true, before.is_some())
-            .map_err(StoreError::refused(&style))?;
-        act.tx
-            .run(
-                "INSERT INTO acknowledgement (revision, org, at, person) VALUES ($1, $2, $3, $4)",
-                values![kept.id, permit.org(), act.at, permit.person()],
-            )
-            .await?;
-        let said = Said::default()
-            .to(permit.org())
-            .id("revision", n)
-            .hash("document", &kept.digest);
-        act.record(Act::Acknowledge, said).await?;
-        act.commit().await
-    }
-
-    /// Which revisions each factory has acknowledged, and when: a factory sees its own.
-    pub async fn acknowledgements(
-        &self,
-        permit: &StylePermit<act::Read>,
-    ) -> Result<Vec<Acknowledged>, StoreError> {
-        self.db
-            .all(
-                "SELECT r.number, a.org, a.at, a.person FROM acknowledgement a \
-                 JOIN revision r ON r.id = a.revision \
-                 WHERE r.style = $1 AND (CAST($2 AS TEXT) IS NULL OR a.org = $2) \
-                 ORDER BY r.number",
-                values![permit.style(), permit.tenant()],
-            )
-            .await
-    }
 }
 
 /// The digest of a line `NAME VERSION` for each section, in the order of the names: what the ledger
@@ -443,13 +446,4 @@ pub(super) fn made_of<'a>(sections: impl IntoIterator<Item = (&'a str, i64)>) ->
         .collect();
     lines.sort();
     Digest::of(lines.join("").as_bytes())
-}
-
-/// A factory has acknowledged a revision.
-#[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
-pub struct Acknowledged {
-    pub number: i64,
-    pub org: crate::spec::OrgId,
-    pub at: Time,
-    pub person: PersonId,
 }

@@ -78,6 +78,12 @@ async fn signed_in(db: &impl Read, style: &StyleId) -> Result<Vec<Signed>, Store
 }
 
 impl Store {
+    /// Who has signed what on a style, for the rules of signing; what is shown comes from
+    /// [`signatures`](Self::signatures).
+    pub async fn signed(&self, permit: &StylePermit<act::Read>) -> Result<Vec<Signed>, StoreError> {
+        signed_in(&self.db, permit.style()).await
+    }
+
     /// The signatures given on a style: a factory sees those with itself.
     pub async fn signatures(
         &self,

@@ -7,7 +7,7 @@ use super::revisions::newest_in;
 use super::{Read, Store, StoreError, values};
 use crate::access::{Actor, Permit, Share, Side, StyleFacts, StylePermit, act};
 use crate::exchange::ledger::Act;
-use crate::spec::{OrgId, Section, Spec, StyleId, Time};
+use crate::spec::{Digest, OrgId, Section, Spec, StyleId, Time};
 
 /// A style in the brand's list.
 #[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
@@ -38,19 +38,23 @@ impl Store {
         actor: &Actor,
         style: &StyleId,
     ) -> Result<Option<StyleFacts>, StoreError> {
-        let row: Option<(Option<OrgId>,)> = self
+        // The ledger's end moves with every act; renaming somebody is none.
+        let row: Option<(Option<OrgId>, Digest, i64)> = self
             .db
             .maybe(
-                "SELECT s.org FROM style t LEFT JOIN share s ON s.style = t.id AND s.org = $2 \
-                 AND s.ended_at IS NULL WHERE t.id = $1",
+                "SELECT s.org, h.hash, \
+                 (SELECT CAST(SUM(o.renamings) AS BIGINT) FROM organisation o) AS renamings \
+                 FROM ledger_head h LEFT JOIN share s ON s.style = h.style AND s.org = $2 \
+                 AND s.ended_at IS NULL WHERE h.style = $1",
                 values![style, actor.org],
             )
             .await?;
-        Ok(row.map(|(share,)| StyleFacts {
+        Ok(row.map(|(share, head, renamings)| StyleFacts {
             style: style.clone(),
             share: share
                 .filter(|_| actor.side() == Side::Factory)
                 .map(|org| Share { org }),
+            edition: format!("{head} {renamings}"),
         }))
     }
 

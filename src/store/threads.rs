@@ -122,6 +122,14 @@ pub(super) async fn threads_in(
 }
 
 impl Store {
+    /// The facts about a style's threads, oldest first: a factory's own ones.
+    pub async fn thread_facts(
+        &self,
+        permit: &StylePermit<act::Read>,
+    ) -> Result<Vec<thread::Thread>, StoreError> {
+        threads_in(&self.db, permit.style(), permit.tenant()).await
+    }
+
     /// The threads of a style with their messages, oldest first: a factory's own ones.
     pub async fn threads(
         &self,

@@ -3,6 +3,7 @@
 use std::ops::Deref;
 use std::sync::Arc;
 
+use super::cached::Kept;
 use super::limit::Limiter;
 use super::password::Passwords;
 use crate::files::{Files, Renderer};
@@ -58,6 +59,7 @@ pub struct Parts {
     pub settings: Settings,
     pub passwords: Passwords,
     pub attempts: Limiter,
+    pub kept: Kept,
 }
 
 impl App {
@@ -69,6 +71,7 @@ impl App {
             settings,
             passwords: Passwords::default(),
             attempts: Limiter::default(),
+            kept: Kept::default(),
         }))
     }
 }

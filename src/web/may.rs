@@ -23,6 +23,8 @@ pub struct May<A> {
 pub struct MayOn<A> {
     pub permit: StylePermit<A>,
     pub who: Who,
+    /// Another word whenever something that the style's pages show has changed, drafts left out.
+    pub edition: String,
 }
 
 /// A signed-in person, as a page needs them.
@@ -34,14 +36,15 @@ pub struct Who {
     pub form_token: String,
     /// What the form before this page has done, by its code in the address.
     said: Option<String>,
-    path: String,
+    /// Path and query.
+    pub address: String,
 }
 
 impl Who {
     /// The frame of this person's page.
     pub fn frame(&self) -> Frame {
         Frame::signed_in(self.t, &self.session, &self.form_token)
-            .at(&self.path)
+            .at(self.address.split('?').next().unwrap_or_default())
             .saying(self.said.as_deref())
     }
 
@@ -58,7 +61,7 @@ impl Who {
             token,
             form_token,
             said,
-            path: parts.uri.path().to_owned(),
+            address: parts.uri.to_string(),
         })
     }
 }
@@ -92,6 +95,10 @@ impl<A: Act> FromRequestParts<App> for MayOn<A> {
             .await?
             .ok_or(Problem::NotFound)?;
         let permit = grant_on(&who.session.actor, &facts)?;
-        Ok(MayOn { permit, who })
+        Ok(MayOn {
+            permit,
+            who,
+            edition: facts.edition,
+        })
     }
 }

@@ -8,6 +8,7 @@ mod app;
 mod assets;
 mod both;
 mod brand;
+mod cached;
 mod entry;
 mod form;
 mod frame;

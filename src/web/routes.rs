@@ -75,6 +75,7 @@ routes! {
         post "/styles" brand::styles::create,
         get "/styles/{style}/draft/{section}" brand::draft::show,
         post "/styles/{style}/draft/{section}" brand::draft::save,
+        get "/styles/{style}/revisions/{number}/changes" both::changes::show,
         get "/styles/{style}/files/{file}" both::files::original,
         get "/styles/{style}/files/{file}/{width}" both::files::picture,
     }

@@ -8,4 +8,5 @@ mod support;
 mod pages;
 
 mod access;
+mod changes;
 mod people;

@@ -41,7 +41,11 @@ impl Table {
     }
 
     fn signs(&self, by: &Actor) -> Result<ToSign, Refused> {
-        may_sign(&Signing {
+        self.asks(by, may_sign)
+    }
+
+    fn asks<T>(&self, by: &Actor, rule: fn(&Signing<'_>) -> T) -> T {
+        rule(&Signing {
             by,
             factory: &sao_mai(),
             subject: Subject::Revision {
@@ -281,6 +285,34 @@ fn only_who_may_bind_a_side_signs_and_only_their_own() {
         role: Role::Merchandiser,
     };
     assert_eq!(table.signs(&stranger), Err(Refused::NotShared));
+}
+
+#[test]
+fn everything_that_blocks_is_said_at_once() {
+    let mut table = Table::laid();
+    table.number = 1;
+    table.acknowledged = false;
+    table.threads = vec![
+        question("q", thread::State::Open),
+        must_fix("m", thread::State::Open),
+    ];
+    assert_eq!(
+        table.asks(&merchandiser(), blocks),
+        [
+            Refused::NotCurrent { current: Some(2) },
+            Refused::NotAcknowledged,
+            Refused::OpenQuestions {
+                threads: vec![ThreadId::new("q")]
+            },
+            Refused::MustFixOpen {
+                threads: vec![ThreadId::new("m")]
+            },
+        ]
+    );
+    assert_eq!(
+        table.signs(&merchandiser()),
+        Err(Refused::NotCurrent { current: Some(2) })
+    );
 }
 
 #[test]

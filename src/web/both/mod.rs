@@ -1,3 +1,12 @@
 //! Pages that both sides look at: each side sees its own part of the same page.
 
+pub mod change_lines;
+pub mod changes;
 pub mod files;
+
+use super::problem::Problem;
+
+/// A number of an address: a revision's or a round's.
+fn number(text: &str) -> Result<u32, Problem> {
+    text.parse().map_err(|_| Problem::NotFound)
+}
