@@ -21,6 +21,15 @@ super::named! {
     }
 }
 
+impl Side {
+    pub fn other(self) -> Side {
+        match self {
+            Side::Brand => Side::Factory,
+            Side::Factory => Side::Brand,
+        }
+    }
+}
+
 impl Role {
     pub fn side(self) -> Side {
         match self {

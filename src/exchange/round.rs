@@ -77,6 +77,15 @@ impl State {
     pub fn is_decided(self) -> bool {
         matches!(self, State::Decided(_))
     }
+
+    /// Whose move is next; signatures left out.
+    pub fn waits_for(self) -> Option<Side> {
+        match self {
+            State::Requested | State::InWork => Some(Side::Factory),
+            State::Dispatched | State::Received | State::Measured => Some(Side::Brand),
+            State::Decided(_) => None,
+        }
+    }
 }
 
 super::named! {

@@ -171,6 +171,16 @@ impl Thread {
         }
     }
 
+    /// Whose move is next: what is agreed, the brand carries into a revision and sees on a sample.
+    pub fn waits_for(&self) -> Option<Side> {
+        match self.state {
+            State::Open => Some(self.asker_side.other()),
+            State::Answered => Some(self.asker_side),
+            State::Agreed | State::Changed { .. } => Some(Side::Brand),
+            State::Verified { .. } | State::Closed | State::Granted => None,
+        }
+    }
+
     /// A question that is neither settled nor agreed upon.
     pub fn is_open_question(&self) -> bool {
         self.kind == Kind::Question && matches!(self.state, State::Open | State::Answered)

@@ -15,6 +15,8 @@ pub struct Acknowledged {
     pub org: OrgId,
     pub at: Time,
     pub person: PersonId,
+    /// `None`: erased.
+    pub name: Option<String>,
 }
 
 impl Store {
@@ -60,8 +62,9 @@ impl Store {
     ) -> Result<Vec<Acknowledged>, StoreError> {
         self.db
             .all(
-                "SELECT r.number, a.org, a.at, a.person FROM acknowledgement a \
-                 JOIN revision r ON r.id = a.revision \
+                "SELECT r.number, a.org, a.at, a.person, n.content AS name \
+                 FROM acknowledgement a JOIN revision r ON r.id = a.revision \
+                 LEFT JOIN private_text n ON n.person = a.person AND n.kind = 'name' \
                  WHERE r.style = $1 AND (CAST($2 AS TEXT) IS NULL OR a.org = $2) \
                  ORDER BY r.number",
                 values![permit.style(), permit.tenant()],

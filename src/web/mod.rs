@@ -23,6 +23,7 @@ mod people;
 mod problem;
 mod refusal;
 mod routes;
+mod shape;
 mod upload;
 mod visit;
 

@@ -76,6 +76,10 @@ routes! {
         get "/styles/{style}/draft/{section}" brand::draft::show,
         post "/styles/{style}/draft/{section}" brand::draft::save,
         get "/styles/{style}/revisions/{number}/changes" both::changes::show,
+        get "/styles/{style}" both::style::show,
+        post "/styles/{style}/share" both::style::share,
+        post "/styles/{style}/unshare" both::style::unshare,
+        post "/styles/{style}/revisions/{number}/withdraw" both::style::withdraw,
         get "/styles/{style}/files/{file}" both::files::original,
         get "/styles/{style}/files/{file}/{width}" both::files::picture,
     }

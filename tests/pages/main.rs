@@ -9,4 +9,6 @@ mod pages;
 
 mod access;
 mod changes;
+mod files;
 mod people;
+mod style;

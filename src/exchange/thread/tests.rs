@@ -319,3 +319,19 @@ fn a_state_is_read_back_as_it_was_kept() {
     assert_eq!(State::read("changed", None), None);
     assert_eq!(State::read("resolved", None), None);
 }
+
+#[test]
+fn a_thread_waits_for_one_side_until_it_is_settled() {
+    let waits = |asker: &Actor, state| thread("t", Kind::Question, asker, state).waits_for();
+    for asker in [&designer(), &merchandiser()] {
+        assert_eq!(waits(asker, State::Open), Some(asker.side().other()));
+        assert_eq!(waits(asker, State::Answered), Some(asker.side()));
+        assert_eq!(waits(asker, State::Agreed), Some(Side::Brand));
+        assert_eq!(
+            waits(asker, State::Changed { revision: 2 }),
+            Some(Side::Brand)
+        );
+        assert_eq!(waits(asker, State::Verified { revision: 2 }), None);
+        assert_eq!(waits(asker, State::Closed), None);
+    }
+}

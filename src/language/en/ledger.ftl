@@ -1,1 +1,2 @@
 ### Who did what when.
+ledger-title = Ledger

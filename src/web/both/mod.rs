@@ -3,6 +3,7 @@
 pub mod change_lines;
 pub mod changes;
 pub mod files;
+pub mod style;
 
 use super::problem::Problem;
 

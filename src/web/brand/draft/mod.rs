@@ -65,24 +65,13 @@ impl SectionPage {
         let spec = &draft.spec;
         let findings = check(spec, &grade(spec));
         let writes = permit.also::<act::Write>().ok();
-        let count = |section, severity| {
-            let same = |f: &&Finding| f.section == section && f.severity() == severity;
-            findings.iter().filter(same).count()
-        };
         Ok(SectionPage {
             style: permit.style().clone(),
             number: spec.header.number.clone(),
             name: spec.header.name.clone(),
             section,
             version: draft.versions.get(&section).copied().unwrap_or_default(),
-            steps: Section::ALL
-                .map(|section| Step {
-                    section,
-                    begun: is_begun(spec, section),
-                    errors: count(section, Severity::Error),
-                    warnings: count(section, Severity::Warning),
-                })
-                .into(),
+            steps: steps(spec, &findings),
             findings: findings
                 .iter()
                 .filter(|finding| finding.section == section)
@@ -95,6 +84,22 @@ impl SectionPage {
             writes: writes.is_some(),
         })
     }
+}
+
+/// The line of progress of a draft with these findings.
+pub fn steps(spec: &Spec, findings: &[Finding]) -> Vec<Step> {
+    let count = |section, severity| {
+        let same = |f: &&Finding| f.section == section && f.severity() == severity;
+        findings.iter().filter(same).count()
+    };
+    Section::ALL
+        .map(|section| Step {
+            section,
+            begun: is_begun(spec, section),
+            errors: count(section, Severity::Error),
+            warnings: count(section, Severity::Warning),
+        })
+        .into()
 }
 
 impl Line {
