@@ -161,6 +161,7 @@ impl SizeValue {
 /// The rows of both charts, by point, and the sizes of both, with their columns.
 struct Values<'a> {
     sizes: Vec<(&'a ItemId, Option<usize>, Option<usize>)>,
+    same_sizes: bool,
     old: HashMap<&'a ItemId, &'a Row>,
     new: HashMap<&'a ItemId, &'a Row>,
 }
@@ -183,6 +184,7 @@ impl<'a> Values<'a> {
         let gone = gone.map(|(column, id)| (id, Some(column), None));
         Self {
             sizes: kept.chain(gone).collect(),
+            same_sizes: before == after,
             old: rows(old.chart),
             new: rows(new.chart),
         }
@@ -211,14 +213,19 @@ impl<'a> Values<'a> {
 
     /// Whether both charts have the point, and a size has another value or is in one of them only.
     fn differ(&self, point: &ItemId) -> bool {
-        let both = self.old.contains_key(point) && self.new.contains_key(point);
-        both && self.pairs(point).any(|(_, old, new)| old != new)
+        let (Some(old), Some(new)) = (self.old.get(point), self.new.get(point)) else {
+            return false;
+        };
+        if self.same_sizes {
+            return old.values != new.values;
+        }
+        self.pairs(point).any(|(_, old, new)| old != new)
     }
 
     /// Whether a size that is in both charts has another value.
     fn moved(&self, point: &ItemId) -> bool {
-        let both = self.pairs(point).filter_map(|(_, old, new)| old.zip(new));
-        both.into_iter().any(|(old, new)| old != new)
+        let mut both = self.pairs(point).filter_map(|(_, old, new)| old.zip(new));
+        both.any(|(old, new)| old != new)
     }
 }
 

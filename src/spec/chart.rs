@@ -320,10 +320,12 @@ impl<'a> Grader<'a> {
             }
         }
         for (gap, pair) in sizes.windows(2).enumerate() {
-            let (from, to) = (pair[0].id.clone(), pair[1].id.clone());
+            let ends = || (pair[0].id.clone(), pair[1].id.clone());
             if gaps[gap].is_none() {
+                let (from, to) = ends();
                 faults.push(GradeFault::GapUncovered { from, to });
             } else if doubled[gap] {
+                let (from, to) = ends();
                 faults.push(GradeFault::GapDoubled { from, to });
             }
         }

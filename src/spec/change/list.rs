@@ -157,6 +157,12 @@ impl<T> List<T> {
         changes: &mut Vec<Change>,
         each: impl Fn(&T, &T, &mut Vec<Change>),
     ) {
+        if old.iter().map(self.id).eq(new.iter().map(self.id)) {
+            for (old, new) in old.iter().zip(new) {
+                each(old, new, changes);
+            }
+            return;
+        }
         let (before, after) = (self.index(old), self.index(new));
         for item in old
             .iter()
