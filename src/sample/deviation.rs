@@ -103,6 +103,12 @@ impl Limits {
     }
 }
 
+/// Whether two sides that measured the same piece are more than half the tolerance apart: then
+/// they must agree how to measure before they argue about the piece. The wider tolerance counts.
+pub fn apart(limits: &Limits, one: Length, other: Length) -> bool {
+    (one - other).abs().doubled() > limits.minus.max(limits.plus)
+}
+
 /// What a size's points may measure.
 pub type Column = BTreeMap<ItemId, Limits>;
 

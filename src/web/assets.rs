@@ -40,6 +40,8 @@ assets! {
     "print.css" "text/css; charset=utf-8" ["print.css"];
     "icon.svg" "image/svg+xml" ["icon.svg"];
     "letters.js" "text/javascript; charset=utf-8" ["letters.js"];
+    "measure.js" "text/javascript; charset=utf-8" ["measure.js"];
+    "sign.js" "text/javascript; charset=utf-8" ["sign.js"];
 }
 
 /// The address of an asset, with its version. A name that is not there stays without one, and

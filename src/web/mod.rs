@@ -10,6 +10,8 @@ mod both;
 mod brand;
 mod cached;
 mod entry;
+mod factory;
+mod figures;
 mod form;
 mod frame;
 mod headers;

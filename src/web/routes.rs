@@ -14,7 +14,7 @@ use tower_http::trace::TraceLayer;
 
 use super::problem::Problem;
 use super::visit::{Visitor, dress};
-use super::{App, assets, both, brand, entry, form, headers, health, needs, people};
+use super::{App, assets, both, brand, entry, factory, form, headers, health, needs, people};
 
 /// One page or act: a method, a path and who answers.
 pub struct Route {
@@ -80,6 +80,16 @@ routes! {
         post "/styles/{style}/share" both::style::share,
         post "/styles/{style}/unshare" both::style::unshare,
         post "/styles/{style}/revisions/{number}/withdraw" both::style::withdraw,
+        get "/styles/{style}/rounds/new" brand::new_round::show,
+        post "/styles/{style}/rounds" brand::new_round::submit,
+        get "/styles/{style}/rounds/{round}" both::round::show,
+        post "/styles/{style}/rounds/{round}/move" factory::round::submit_move,
+        post "/styles/{style}/rounds/{round}/receive" brand::round::receive,
+        post "/styles/{style}/rounds/{round}/continue" brand::round::go_on,
+        get "/styles/{style}/rounds/{round}/measure" both::measure::show,
+        post "/styles/{style}/rounds/{round}/measure" both::measure::submit,
+        post "/styles/{style}/rounds/{round}/decide" brand::round::decide,
+        post "/styles/{style}/rounds/{round}/sign" both::round::submit_signature,
         get "/styles/{style}/files/{file}" both::files::original,
         get "/styles/{style}/files/{file}/{width}" both::files::picture,
     }

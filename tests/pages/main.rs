@@ -12,3 +12,4 @@ mod changes;
 mod files;
 mod people;
 mod style;
+mod rounds;

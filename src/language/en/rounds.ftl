@@ -1,1 +1,185 @@
 ### Sample rounds and measuring.
+
+rounds-title = { $kind }, sample round { $number }
+rounds-revision = Revision
+rounds-factory = Factory
+rounds-asked = Asked for
+rounds-missing = Missing
+rounds-out = Out of tolerance
+rounds-critical-out = Critical points out
+rounds-values = Measured
+rounds-measured-of = { $measured } of { $count }
+
+## Asking for a round
+
+rounds-new-title = Ask for samples
+rounds-new-bound = The factory makes these samples to revision { $revision }.
+rounds-choose = Choose a factory
+rounds-factory-missing = Choose the factory.
+rounds-kind = What are the samples for?
+rounds-kind-proto-help = The first pieces: do we understand each other?
+rounds-kind-fit-help = Does it fit, and are the measurements right?
+rounds-kind-size-set-help = One piece of each size: is the grading right?
+rounds-kind-pre-production-help = As the order will be made: actual materials, actual line.
+rounds-kind-top-of-production-help = The first pieces of the order itself.
+rounds-pieces = How many pieces of each size?
+rounds-count-wrong = Write a whole number from 0 to { $most }.
+rounds-new-button = Ask for samples
+rounds-back-to-style = Back to the style
+rounds-not-shared = This style is not shared with a factory yet. Share it first.
+rounds-none-current = There is no current revision. Publish one first.
+
+## What is next
+
+rounds-next-start = Start work on these samples.
+rounds-next-start-other = Your merchandiser starts the work.
+rounds-next-start-factory = { $org } starts the work next.
+rounds-next-measure = { $count ->
+    [one] Measure the pieces: { $count } value is missing.
+   *[other] Measure the pieces: { $count } values are missing.
+}
+rounds-next-dispatch = Everything is measured. Send the pieces, then say so here.
+rounds-next-dispatch-other = Everything is measured. Your merchandiser sends the pieces.
+rounds-next-in-work = { $org } makes and measures the pieces.
+rounds-next-receive = The pieces are on the way. Say when they have arrived.
+rounds-next-on-the-way = The pieces are on the way. The brand says when they have arrived.
+rounds-next-check = Measure the pieces, or check the factory’s values. Then say that measuring is done.
+rounds-next-check-other = The brand checks the pieces.
+rounds-next-decide = Decide on these samples.
+rounds-next-decide-other = The brand decides next.
+rounds-next-cancelled = This round was cancelled. Nothing is left to do.
+rounds-next-sign = Read the decision, then sign it.
+rounds-next-sign-other = Not signed yet by: { $side }.
+rounds-next-done = Both sides have signed. Nothing is left to do.
+
+rounds-move-start = Start work
+rounds-move-dispatch = The pieces are sent
+rounds-move-receive = The pieces have arrived
+rounds-move-finish-measuring = Measuring is done
+rounds-measure = Measure
+rounds-sign = Go to the signatures
+
+## A newer revision
+
+rounds-newer = Revision { $revision } exists.
+rounds-newer-bound = These samples are made to revision { $revision }.
+rounds-newer-wait = The brand says whether they go on.
+rounds-newer-changes = See what changed
+rounds-continue = Continue with revision { $revision }
+rounds-restart = Restart with revision { $revision }
+rounds-restart-reason = Restarted with revision { $revision }.
+
+## Pieces and points
+
+rounds-pieces-by-points = Measurements
+rounds-caption = All values in { $unit }
+rounds-pick-piece = Piece
+rounds-piece = Piece { $number }
+rounds-letter = Letter
+rounds-point = Point of measure
+rounds-spec = Spec
+rounds-critical = critical
+rounds-critical-line = { $count ->
+    [one] { $letter } { $name } is critical, and out of tolerance on { $count } piece.
+   *[other] { $letter } { $name } is critical, and out of tolerance on { $count } pieces.
+}
+rounds-not-yet = not yet
+rounds-over = over tolerance
+rounds-under = under tolerance
+rounds-apart = The two sides differ too much: first agree how to measure.
+rounds-legend = ▲ over tolerance, ▼ under tolerance.
+rounds-legend-both = Where the brand has measured, its value counts.
+
+## Deciding
+
+rounds-decide = Decide
+rounds-stop = Stop this round
+rounds-outcome = What do you decide?
+rounds-outcome-missing = Choose what you decide.
+rounds-approved-help = The samples are right. No changes.
+rounds-approved-with-changes-help = Right, but for the changes below. Each becomes a must-fix for the next revision.
+rounds-remake-help = Make these samples again. Give the reason.
+rounds-cancelled-help = End this round without a result. Give the reason.
+rounds-changes = Changes
+rounds-changes-help = Only for approved with changes. Take the tick away from what needs no change.
+rounds-change-text = What must change at { $letter }
+rounds-other-item = Another change
+rounds-no-item = None
+rounds-other-text = What must change there
+rounds-reason = Reason
+rounds-reason-help = Both sides read it. A remake or a cancelled round needs one.
+rounds-decide-button = Decide
+rounds-suggestion = { $pieces } Bring it within { $tolerance } { $unit }.
+rounds-suggestion-piece = Piece { $piece }, size { $size }: measured { $measured }, the spec says { $spec } ({ $off }).
+
+rounds-decided = Decision
+rounds-reason-erased = (reason erased)
+rounds-must-fixes = Must-fixes from this decision
+rounds-another = Ask for another round
+
+## Signing
+
+sign-title = Signatures
+sign-signed = signed
+sign-not-yet = not signed yet
+sign-fingerprint = Fingerprint
+sign-as = I sign as { $name }, { $role }
+sign-button = Sign
+sign-blocked = You cannot sign yet
+
+## History
+
+rounds-history = History
+rounds-did-request = { $count ->
+    [one] asked for { $count } piece of revision { $revision }.
+   *[other] asked for { $count } pieces of revision { $revision }.
+}
+rounds-did-start = started work.
+rounds-did-dispatch = sent the pieces.
+rounds-did-receive = received the pieces.
+rounds-did-finish-measuring = said that measuring is done.
+rounds-did-continue = goes on with these samples. Revision { $revision } does not change them.
+rounds-did-measure = { $count ->
+    [one] measured { $count } value.
+   *[other] measured { $count } values.
+}
+rounds-did-decide = decided: { $outcome }.
+rounds-did-must-fix = made a must-fix: { $letter } { $name }.
+
+## Measuring on a phone
+
+rounds-measure-title = Measure piece { $piece }
+rounds-missing-count = { $count ->
+    [0] all measured
+   *[other] { $count } missing
+}
+rounds-back-to-round = Back to { $kind }, round { $number }
+rounds-progress = Measured points of this piece
+rounds-waiting = Kept on this phone, not sent yet:
+rounds-place = { $place } of { $count }
+rounds-how = From { $start } to { $end }.
+rounds-stretched = Stretched.
+rounds-half = HALF
+rounds-half-how = laid flat, edge to edge
+rounds-full = FULL
+rounds-full-how = all the way round
+rounds-length = LENGTH
+rounds-length-how = from end to end
+rounds-value = Measured value
+rounds-save-next = Save, next
+rounds-save-anyway = It is right: save
+rounds-back = Back
+rounds-next = Next
+rounds-skip = Skip
+rounds-delete = Delete
+rounds-not-positive = A measurement is more than zero.
+rounds-key-used = This form was sent before with another value. Look at the value once more, then save it.
+
+rounds-ask-doubled = { $value } is about twice the spec. Is it the full way round? Measure again.
+rounds-ask-halved = { $value } is about half the spec. Is it only half of the way round? Measure again.
+rounds-ask-cm-as-inch = { $value } looks like centimetres. Measure again.
+rounds-ask-inch-as-cm = { $value } looks like inches. Measure again.
+rounds-ask-ten-times = { $value } is about ten times the spec. Look at the decimal sign.
+rounds-ask-tenth = { $value } is about a tenth of the spec. Look at the decimal sign.
+rounds-ask-other-size = This piece fits size { $size } better. Look at its label, and measure again.
+rounds-ask-copied = Every value is the same as the spec. Were they measured, or copied?

@@ -171,3 +171,13 @@ fn the_columns_come_from_the_frozen_chart_and_not_from_the_draft() {
         ])
     );
 }
+
+#[test]
+fn two_sides_are_apart_beyond_half_the_wider_tolerance() {
+    let chest = limits(540, 10, 4);
+    assert!(!apart(&chest, mm(540), mm(545)));
+    assert!(!apart(&chest, mm(545), mm(540)));
+    assert!(apart(&chest, mm(540), mm(545) + Length::nm(1)));
+    assert!(apart(&limits(200, 0, 0), mm(200), mm(201)));
+    assert!(!apart(&limits(200, 0, 0), mm(201), mm(201)));
+}

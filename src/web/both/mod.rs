@@ -3,6 +3,9 @@
 pub mod change_lines;
 pub mod changes;
 pub mod files;
+pub mod measure;
+pub mod round;
+pub mod sign_box;
 pub mod style;
 
 use super::problem::Problem;

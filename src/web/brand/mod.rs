@@ -1,4 +1,6 @@
 //! Pages for the brand alone.
 
 pub mod draft;
+pub mod new_round;
+pub mod round;
 pub mod styles;

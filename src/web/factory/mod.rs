@@ -1,0 +1,3 @@
+//! Pages and acts of the factories alone.
+
+pub mod round;
