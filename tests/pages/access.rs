@@ -164,7 +164,11 @@ impl Place {
         let site = Site::with_revision(db).await;
         let cast = &site.cast;
         let thread = cast.sao_mai.asks("point-a", "With the rib?").await.unwrap();
-        let round = cast.brand.requests(&cast.sao_mai, &["m"]).await.unwrap();
+        let round = cast
+            .brand
+            .requests(&cast.sao_mai, &["size-m"])
+            .await
+            .unwrap();
         let owner = &cast.brand.owner;
         let sao_mai = &cast.sao_mai.org;
         let role = fellseam::access::Role::SampleRoom;
