@@ -7,6 +7,7 @@
 use crate::exchange::Refused;
 use crate::exchange::round::MOST_PIECES;
 use crate::exchange::signature::Statement;
+use crate::spec::rule::NotAGrade;
 use crate::spec::units::NotALength;
 
 use super::message::{Message, Text};
@@ -28,6 +29,7 @@ impl Text {
             NotALength::Empty => self.say("length-empty"),
             NotALength::NotANumber => self.say("length-not-a-number").with("typed", typed),
             NotALength::UnknownUnit => self.say("length-unknown-unit").with("typed", typed),
+            NotALength::UnitMissing => self.say("length-unit-missing").with("typed", typed),
             NotALength::MayBeThousands => self.say("length-may-be-thousands").with("typed", typed),
             NotALength::ZeroDivisor => self.say("length-zero-divisor").with("typed", typed),
             NotALength::FractionNotProper => {
@@ -35,6 +37,19 @@ impl Text {
             }
             NotALength::TooFine => self.say("length-too-fine").with("typed", typed),
             NotALength::TooLong => self.say("length-too-long").with("typed", typed),
+        }
+    }
+
+    /// Why what was typed is not taken as a grade rule, and how to write one.
+    pub fn not_a_grade(self, why: &NotAGrade) -> Message {
+        match why {
+            NotAGrade::Unreadable { piece } => self.say("grade-unreadable").with("piece", piece),
+            NotAGrade::TwoReadings { piece } => self.say("grade-two-readings").with("piece", piece),
+            NotAGrade::UnknownSize { code } => self.say("grade-unknown-size").with("size", code),
+            NotAGrade::SizeTwice { code } => self.say("grade-size-twice").with("size", code),
+            NotAGrade::UnknownPoint { text } => self.say("grade-unknown-point").with("text", text),
+            NotAGrade::TooFewSizes => self.say("grade-too-few-sizes"),
+            NotAGrade::Length { typed, why } => self.not_a_length(*why, typed),
         }
     }
 

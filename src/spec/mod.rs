@@ -8,6 +8,8 @@ pub mod document;
 pub mod example;
 pub mod id;
 pub mod item;
+pub mod merge;
+pub mod rule;
 pub mod units;
 
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};

@@ -5,11 +5,21 @@
 length-empty = Nothing was entered. Write a measurement, such as 28, 28.5 or 28 1/2.
 length-not-a-number = “{ $typed }” is not a measurement. Write it like 28, 28.5 or 28 1/2.
 length-unknown-unit = “{ $typed }” has a unit that is not known. Use cm, mm or inch.
+length-unit-missing = “{ $typed }” has no unit, and the spec has none yet. Choose the unit in the header, or write it here: 28 cm.
 length-may-be-thousands = “{ $typed }” may be read in two ways. Write it without a sign for thousands, or with one more decimal.
 length-zero-divisor = “{ $typed }” is a fraction of zero. Write it like 28 1/2.
 length-fraction-not-proper = “{ $typed }” has a fraction that is not below one. Write it like 28 1/2.
 length-too-fine = “{ $typed }” is finer than can be kept exactly. Write fewer decimals.
 length-too-long = “{ $typed }” is longer than a kilometre. Is the unit right?
+
+## A grade rule that cannot be read
+
+grade-unreadable = “{ $piece }” is not a grade rule. Write 2 (every size), XS-L 2, L-2XL 2.5 (by sizes), same, XS=50, S=52 (values), or =C - 1.5 (from point C).
+grade-two-readings = “{ $piece }” can be read in two ways. Two sizes or two points have the same code or letter.
+grade-unknown-size = “{ $size }” is not one of the sizes.
+grade-size-twice = The size “{ $size }” has two values.
+grade-unknown-point = “{ $text }” does not begin with the letter of a point. Write =C - 1.5.
+grade-too-few-sizes = There are no two sizes yet. Enter the sizes first, or write: same.
 
 ## Forms
 

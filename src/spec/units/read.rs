@@ -11,6 +11,9 @@ pub enum NotALength {
     NotANumber,
     #[error("the unit is none of cm, mm, inch")]
     UnknownUnit,
+    /// The text names no unit, and the spec has none yet.
+    #[error("without a unit")]
+    UnitMissing,
     /// `1,250` mm: a decimal sign for one reader, thousands for another.
     #[error("this may be read as thousands")]
     MayBeThousands,
@@ -33,6 +36,7 @@ impl NotALength {
             NotALength::Empty => "empty",
             NotALength::NotANumber => "not-a-number",
             NotALength::UnknownUnit => "unknown-unit",
+            NotALength::UnitMissing => "unit-missing",
             NotALength::MayBeThousands => "may-be-thousands",
             NotALength::ZeroDivisor => "zero-divisor",
             NotALength::FractionNotProper => "fraction-not-proper",
@@ -50,6 +54,11 @@ impl Entered {
     /// digits (`1,250`) is refused, for half of the world reads it as a thousand. In inches it
     /// stays a decimal (`28.125` is 28 1/8, and a thousand inches is no garment).
     pub fn read(text: &str, unit: Unit) -> Result<Entered, NotALength> {
+        Self::read_in(text, Some(unit))
+    }
+
+    /// As [`Entered::read`], for a spec that may have no unit yet: the text must name one then.
+    pub fn read_in(text: &str, unit: Option<Unit>) -> Result<Entered, NotALength> {
         let text = plain(text);
         let text = text.trim();
         if text.is_empty() {
@@ -62,7 +71,7 @@ impl Entered {
             return Err(NotALength::NotANumber);
         }
         let unit = match suffix.to_lowercase().as_str() {
-            "" => unit,
+            "" => unit.ok_or(NotALength::UnitMissing)?,
             "cm" | "㎝" => Unit::Cm,
             "mm" | "㎜" => Unit::Mm,
             "\"" | "''" | "in" | "in." | "inch" | "inches" => Unit::Inch,

@@ -1,0 +1,193 @@
+//! Two versions of one section made into one, place by place.
+//!
+//! Walking the two asks for every place where they differ which of them stands; asking alone gives
+//! the list of differences, answering gives the merged section: there is one walk for both.
+
+use std::collections::BTreeSet;
+
+use super::document::{Colourway, Colourways, Drawing, Header, Part, Point, Section, Size, Spec};
+use super::id::ItemId;
+
+/// A place where two versions of a section differ, chosen whole.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Place {
+    /// A field of the header, by its name.
+    Field(&'static str),
+    /// A size, drawing, point, part or colourway: other content, or there in one version only.
+    Item(ItemId),
+    Cell {
+        colourway: ItemId,
+        part: ItemId,
+    },
+    /// The order of a list, by its name.
+    Order(&'static str),
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Side {
+    /// What is in the draft.
+    Theirs,
+    /// What was sent when somebody else's save was there already.
+    Mine,
+}
+
+/// The places where the section differs, in the order of the document.
+pub fn differences(section: Section, theirs: &Spec, mine: &Spec) -> Vec<Place> {
+    let mut found = Vec::new();
+    merged(section, theirs, mine, |place| {
+        found.push(place.clone());
+        Side::Theirs
+    });
+    found
+}
+
+/// `theirs` with its section merged: where the two differ, `choose` says which one stands.
+pub fn merged(
+    section: Section,
+    theirs: &Spec,
+    mine: &Spec,
+    mut choose: impl FnMut(&Place) -> Side,
+) -> Spec {
+    let mut spec = theirs.clone();
+    let choose = &mut choose;
+    match section {
+        Section::Header => spec.header = header(&theirs.header, &mine.header, choose),
+        Section::Sizes => {
+            spec.sizes.sizes = list("sizes", &theirs.sizes.sizes, &mine.sizes.sizes, choose);
+        }
+        Section::Drawings => {
+            let (theirs, mine) = (&theirs.drawings.drawings, &mine.drawings.drawings);
+            spec.drawings.drawings = list("drawings", theirs, mine, choose);
+        }
+        Section::Points => {
+            let (theirs, mine) = (&theirs.points.points, &mine.points.points);
+            spec.points.points = list("points", theirs, mine, choose);
+        }
+        Section::Colourways => {
+            spec.colourways = colourways(&theirs.colourways, &mine.colourways, choose);
+        }
+    }
+    spec
+}
+
+type Choose<'a> = dyn FnMut(&Place) -> Side + 'a;
+
+fn pick<T: Clone + PartialEq>(
+    place: impl FnOnce() -> Place,
+    theirs: &T,
+    mine: &T,
+    choose: &mut Choose,
+) -> T {
+    if theirs == mine || choose(&place()) == Side::Theirs {
+        theirs.clone()
+    } else {
+        mine.clone()
+    }
+}
+
+fn header(theirs: &Header, mine: &Header, choose: &mut Choose) -> Header {
+    macro_rules! fields {
+        ($($field:ident)*) => {
+            Header {
+                $($field: pick(
+                    || Place::Field(stringify!($field)),
+                    &theirs.$field,
+                    &mine.$field,
+                    choose,
+                ),)*
+            }
+        };
+    }
+    fields! { number name garment wearer season markets origin base_size unit measured main_fabric
+    contrast_fabric }
+}
+
+fn colourways(theirs: &Colourways, mine: &Colourways, choose: &mut Choose) -> Colourways {
+    let mut merged = Colourways {
+        parts: list("parts", &theirs.parts, &mine.parts, choose),
+        colourways: list("colourways", &theirs.colourways, &mine.colourways, choose),
+        ..Colourways::default()
+    };
+    let has = |side: &Colourways, colourway: &Colourway, part: &Part| {
+        side.colourways.iter().any(|it| it.id == colourway.id)
+            && side.parts.iter().any(|it| it.id == part.id)
+    };
+    for colourway in &merged.colourways {
+        for part in &merged.parts {
+            let cell = |side: &Colourways| side.cell(&colourway.id, &part.id).cloned();
+            let place = || Place::Cell {
+                colourway: colourway.id.clone(),
+                part: part.id.clone(),
+            };
+            // The cells of a part or colourway that only one version has go with it.
+            let cell = match (has(theirs, colourway, part), has(mine, colourway, part)) {
+                (true, true) => pick(place, &cell(theirs), &cell(mine), choose),
+                (false, true) => cell(mine),
+                (_, false) => cell(theirs),
+            };
+            if let Some(cell) = cell {
+                let row = merged.cells.entry(colourway.id.clone()).or_default();
+                row.insert(part.id.clone(), cell);
+            }
+        }
+    }
+    merged
+}
+
+/// Something that keeps its id wherever it stands.
+trait Kept: Clone + PartialEq {
+    fn id(&self) -> &ItemId;
+}
+
+macro_rules! kept {
+    ($($item:ty)*) => {$(
+        impl Kept for $item {
+            fn id(&self) -> &ItemId {
+                &self.id
+            }
+        }
+    )*};
+}
+
+kept! { Size Drawing Point Part Colourway }
+
+fn list<T: Kept>(name: &'static str, theirs: &[T], mine: &[T], choose: &mut Choose) -> Vec<T> {
+    let find = |side: &[T], id: &ItemId| side.iter().find(|item| item.id() == id).cloned();
+    let common = |side: &[T], other: &[T]| -> Vec<ItemId> {
+        let ids = side.iter().map(|item| item.id().clone());
+        ids.filter(|id| find(other, id).is_some()).collect()
+    };
+    let order = pick(
+        || Place::Order(name),
+        &common(theirs, mine),
+        &common(mine, theirs),
+        choose,
+    );
+    // The one whose order stands leads; what only the other one has comes after the item that it
+    // follows there.
+    let mine_leads = order != common(theirs, mine);
+    let (lead, other) = if mine_leads {
+        (mine, theirs)
+    } else {
+        (theirs, mine)
+    };
+    let mut ids: Vec<ItemId> = lead.iter().map(|item| item.id().clone()).collect();
+    let mut seen: BTreeSet<ItemId> = ids.iter().cloned().collect();
+    let mut before = None;
+    for item in other {
+        if seen.insert(item.id().clone()) {
+            let after = before.and_then(|id| ids.iter().position(|other| other == id));
+            ids.insert(after.map_or(0, |at| at + 1), item.id().clone());
+        }
+        before = Some(item.id());
+    }
+    ids.iter()
+        .filter_map(|id| {
+            let place = || Place::Item(id.clone());
+            pick(place, &find(theirs, id), &find(mine, id), choose)
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests;
