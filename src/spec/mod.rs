@@ -8,6 +8,7 @@ pub mod document;
 pub mod example;
 pub mod id;
 pub mod item;
+pub mod letters;
 pub mod merge;
 pub mod rule;
 pub mod units;

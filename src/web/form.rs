@@ -56,7 +56,7 @@ impl Fields {
         Ok(())
     }
 
-    fn parse(body: &[u8]) -> Result<Self, Problem> {
+    pub(super) fn parse(body: &[u8]) -> Result<Self, Problem> {
         let mut fields = Fields::default();
         for (name, value) in form_urlencoded::parse(body) {
             fields.push(name.into_owned(), &value)?;

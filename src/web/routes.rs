@@ -90,6 +90,7 @@ routes! {
         post "/styles/{style}/rounds/{round}/measure" both::measure::submit,
         post "/styles/{style}/rounds/{round}/decide" brand::round::decide,
         post "/styles/{style}/rounds/{round}/sign" both::round::submit_signature,
+        post "/styles/{style}/draft/points/grade" brand::draft::regrade::live,
         get "/styles/{style}/files/{file}" both::files::original,
         get "/styles/{style}/files/{file}/{width}" both::files::picture,
     }

@@ -36,3 +36,50 @@ header-after-washes = After washes
 header-washes = Number of washes
 header-main-fabric = Main fabric, in one line
 header-contrast-fabric = Contrast fabric, in one line
+
+## Rows
+
+row-move = Move
+row-up = Move up
+row-down = Move down
+row-remove = Remove
+draft-save-add = Save, and give me more rows
+draft-unread = { $count ->
+    [one] Nothing is saved yet: one field cannot be read.
+   *[other] Nothing is saved yet: { $count } fields cannot be read.
+}
+
+## Sizes
+
+sizes-order = Smallest size first
+size-code = Size, as on the label
+size-label = Anything to add, such as age 5-6
+size-base = base size
+
+## Points of measure
+
+point-letter = Letter
+point-name = Name
+point-basis = Counts
+point-base = Base
+point-minus = Tolerance minus
+point-plus = Tolerance plus
+point-minus-short = Tol −
+point-plus-short = Tol +
+point-grade = Grade
+point-step = Round to
+point-key = Key
+point-critical = Critical
+point-direction = Direction
+point-start = Measure from
+point-end = Measure to
+point-path = Path
+point-stretched = Stretched
+point-note = Note
+points-no-sizes = There are no sizes yet, so nothing can be graded.
+points-how-grade = How to write a grade
+points-grade-step = this step between all sizes
+points-grade-segments = one step from XS to L, another from L to 2XL
+points-grade-same = the same in all sizes
+points-grade-values = a value for each size
+points-grade-derived = follows point C, 1.5 less

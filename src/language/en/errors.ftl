@@ -26,6 +26,7 @@ grade-too-few-sizes = There are no two sizes yet. Enter the sizes first, or writ
 error-missing = Write something here.
 error-text-long = This is too long. Write at most { $most } letters.
 error-number-taken = Another style has this number. Choose another one.
+error-size-code-signs = A size code cannot have a comma, a semicolon or an equals sign: grade rules need them.
 error-washes = Write how many washes: 1 to 99.
 error-name-missing = Write a name.
 error-name-long = This name is too long. Write at most 100 letters.

@@ -4,8 +4,14 @@
 //! back as it was sent, with the sentence beside the field.
 
 mod header;
+mod point_row;
+mod points;
+pub mod regrade;
+mod rows;
+mod sizes;
 
-use axum::extract::{Path, State};
+use axum::extract::{Path, Query, State};
+use serde::Deserialize;
 
 use crate::access::{StylePermit, act};
 use crate::language::Text;
@@ -143,17 +149,28 @@ fn is_begun(spec: &Spec, section: Section) -> bool {
     }
 }
 
+/// What the end of a section's address asks for.
+#[derive(Debug, Deserialize)]
+pub struct Wish {
+    /// So many empty rows more.
+    more: Option<u8>,
+}
+
 /// The section's page.
 pub async fn show(
     may: MayOn<act::Review>,
     State(app): State<App>,
     Path((_, section)): Path<(String, String)>,
+    Query(wish): Query<Wish>,
 ) -> Answer {
     let section = Section::from_name(&section).ok_or(Problem::NotFound)?;
     let draft = app.store.draft(&may.permit).await?;
     let around = SectionPage::new(&app, may.who.t, &may.permit, section, &draft).await?;
+    let more = wish.more.map_or(0, usize::from);
     match section {
         Section::Header => header::show(&may.who, around, &draft),
+        Section::Sizes => sizes::show(&may.who, around, &draft.spec, more),
+        Section::Points => points::show(&may.who, around, &draft, more),
         _ => Err(Problem::NotFound),
     }
 }
@@ -178,6 +195,8 @@ pub async fn save(
     };
     match section {
         Section::Header => header::save(sent).await,
+        Section::Sizes => sizes::save(sent).await,
+        Section::Points => points::save(sent).await,
         _ => Err(Problem::NotFound),
     }
 }
