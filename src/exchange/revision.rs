@@ -11,7 +11,7 @@ use crate::spec::document::{FORMAT, Spec};
 use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
 
 use super::refused::FindingKey;
-use super::thread::{self, Thread};
+use super::thread::Thread;
 use super::{Actor, Refused, Side};
 
 /// What a revision freezes. Its canonical bytes are hashed and kept, and never written again.
@@ -138,9 +138,8 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
         });
     }
 
-    let agreed = with.threads.iter().filter(|thread| {
-        thread.kind == thread::Kind::MustFix && thread.state == thread::State::Agreed
-    });
+    let agreed = with.threads.iter();
+    let agreed = agreed.filter(|thread| thread.is_agreed_must_fix());
     let touched = with.previous.map(|previous| {
         let old = Version {
             spec: previous.spec,

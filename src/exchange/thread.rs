@@ -186,6 +186,11 @@ impl Thread {
         self.kind == Kind::Question && matches!(self.state, State::Open | State::Answered)
     }
 
+    /// A must-fix that the next revision has to carry.
+    pub fn is_agreed_must_fix(&self) -> bool {
+        self.kind == Kind::MustFix && self.state == State::Agreed
+    }
+
     /// A must-fix that no revision up to `revision` carries and that was not let pass.
     pub fn is_must_fix_open_in(&self, revision: u32) -> bool {
         self.kind == Kind::MustFix

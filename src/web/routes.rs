@@ -75,6 +75,8 @@ routes! {
         post "/styles" brand::styles::create,
         get "/styles/{style}/draft/{section}" brand::draft::show,
         post "/styles/{style}/draft/{section}" brand::draft::save,
+        get "/styles/{style}/publish" brand::publish::show,
+        post "/styles/{style}/publish" brand::publish::submit,
         get "/styles/{style}/revisions/{number}/changes" both::changes::show,
         get "/styles/{style}" both::style::show,
         post "/styles/{style}/share" both::style::share,

@@ -11,5 +11,6 @@ mod access;
 mod changes;
 mod files;
 mod people;
+mod publish;
 mod style;
 mod rounds;

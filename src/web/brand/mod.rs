@@ -3,4 +3,5 @@
 pub mod draft;
 pub mod new_round;
 pub mod round;
+pub mod publish;
 pub mod styles;

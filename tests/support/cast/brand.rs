@@ -87,6 +87,12 @@ impl Brand {
         self.store.publish(&permit, form).await
     }
 
+    /// The number of the newest revision; 0 before the first.
+    pub async fn reads_newest(&self) -> u32 {
+        let newest = self.store.newest(&self.reads().await).await.unwrap();
+        newest.map_or(0, |newest| newest.number)
+    }
+
     pub async fn withdraws(&self, revision: u32, reason: &str) -> Result<(), StoreError> {
         let permit = self.owner.on(&self.style).await;
         self.store.withdraw(&permit, revision, reason).await
