@@ -10,6 +10,8 @@ mod entry;
 mod guard;
 mod people;
 mod revisions;
+mod rounds;
 mod shares;
 mod sqlite;
+mod threads;
 mod walk;
