@@ -59,10 +59,12 @@ impl Store {
             there.insert(place);
             seq += 1;
             let measurement = self.world.id();
-            act.tx
+            let inserted = act
+                .tx
                 .run(
                     "INSERT INTO measurement (id, round, seq, piece, point, nm, unit, person, \
-                     side, at, key) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11)",
+                     side, at, key) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11) \
+                     ON CONFLICT (key) DO NOTHING",
                     values![
                         measurement,
                         id,
@@ -78,6 +80,10 @@ impl Store {
                     ],
                 )
                 .await?;
+            if inserted == 0 {
+                // Kept meanwhile by another style: this one is locked.
+                return Err(StoreError::KeyReused);
+            }
             kept += 1;
             let said = Said::default()
                 .to(&round.org)
