@@ -19,6 +19,9 @@ pub mod language;
 pub mod store;
 
 #[cfg(feature = "service")]
+pub mod notify;
+
+#[cfg(feature = "service")]
 pub mod files;
 
 #[cfg(feature = "service")]

@@ -107,9 +107,11 @@ fn public_url(given: Option<&str>, address: SocketAddr) -> Result<String, String
 pub async fn until_stopped(app: App, listener: TcpListener) -> io::Result<()> {
     let (stop, stopped) = tokio::sync::watch::channel(false);
     let store = app.store.clone();
+    let streams = app.clone();
     tokio::spawn(async move {
         asked_to_stop().await;
         tracing::info!("stopping");
+        streams.stop();
         let _ = stop.send(true);
     });
     let mut waiting = stopped.clone();

@@ -174,11 +174,7 @@ impl<'a> StyleAct<'a> {
         self.head = appended.head;
         self.events.push(Event {
             style: self.style.clone(),
-            audience: match visible_to {
-                _ if internal => Audience::Brand,
-                Some(org) => Audience::Factory(org),
-                None => Audience::All,
-            },
+            audience: Audience::of(visible_to, internal),
         });
         Ok(())
     }

@@ -130,6 +130,14 @@ impl Db {
         })))
     }
 
+    /// How further connections are made; `None` on SQLite.
+    pub(super) fn postgres_options(&self) -> Option<PgConnectOptions> {
+        match &self.0 {
+            Pools::Sqlite { .. } => None,
+            Pools::Postgres(pool) => Some((*pool.connect_options()).clone()),
+        }
+    }
+
     /// Waits for running statements and closes every connection.
     pub async fn close(&self) {
         match &self.0 {

@@ -73,6 +73,21 @@ struct SessionRow {
     ends_at: Time,
 }
 
+impl From<SessionRow> for Session {
+    fn from(row: SessionRow) -> Self {
+        Session {
+            actor: Actor {
+                person: row.person,
+                org: row.org,
+                role: row.role,
+            },
+            org_name: row.org_name,
+            language: row.language,
+            name: row.name,
+        }
+    }
+}
+
 #[derive(sqlx::FromRow)]
 struct WayInRow {
     kind: String,
@@ -86,6 +101,29 @@ fn hash(token: &str) -> Digest {
 impl Store {
     /// The session of this token, if it lives. Being seen keeps it alive.
     pub async fn session(&self, token: &str) -> Result<Option<Session>, StoreError> {
+        let Some(row) = self.living(token).await? else {
+            return Ok(None);
+        };
+        let now = self.world.now();
+        if now >= later(&row.seen_at, SEEN_EVERY) {
+            let tx = self.db.begin().await?;
+            tx.run(
+                "UPDATE session SET seen_at = $2 WHERE token_hash = $1",
+                values![hash(token), now],
+            )
+            .await?;
+            tx.commit().await?;
+        }
+        Ok(Some(row.into()))
+    }
+
+    /// The same for a page that looks by itself: nobody is there to be seen, and the session ends
+    /// as if nothing had asked.
+    pub async fn session_unseen(&self, token: &str) -> Result<Option<Session>, StoreError> {
+        Ok(self.living(token).await?.map(Session::from))
+    }
+
+    async fn living(&self, token: &str) -> Result<Option<SessionRow>, StoreError> {
         let row: Option<SessionRow> = self
             .db
             .maybe(
@@ -98,30 +136,10 @@ impl Store {
                 values![hash(token)],
             )
             .await?;
-        let Some(row) = row else { return Ok(None) };
         let now = self.world.now();
-        let (idle, _) = lifetimes(row.role.side());
-        if now >= row.ends_at || now >= later(&row.seen_at, idle) {
-            return Ok(None);
-        }
-        if now >= later(&row.seen_at, SEEN_EVERY) {
-            let tx = self.db.begin().await?;
-            tx.run(
-                "UPDATE session SET seen_at = $2 WHERE token_hash = $1",
-                values![hash(token), now],
-            )
-            .await?;
-            tx.commit().await?;
-        }
-        Ok(Some(Session {
-            actor: Actor {
-                person: row.person,
-                org: row.org,
-                role: row.role,
-            },
-            org_name: row.org_name,
-            language: row.language,
-            name: row.name,
+        Ok(row.filter(|row| {
+            let (idle, _) = lifetimes(row.role.side());
+            now < row.ends_at && now < later(&row.seen_at, idle)
         }))
     }
 

@@ -23,6 +23,17 @@ pub enum Audience {
     All,
 }
 
+impl Audience {
+    /// Whom an entry of the ledger concerns.
+    pub(super) fn of(visible_to: Option<OrgId>, internal: bool) -> Self {
+        match visible_to {
+            _ if internal => Audience::Brand,
+            Some(org) => Audience::Factory(org),
+            None => Audience::All,
+        }
+    }
+}
+
 impl Event {
     /// Whether somebody whose permit has this tenant should look.
     pub fn concerns(&self, tenant: Option<&OrgId>) -> bool {

@@ -22,8 +22,19 @@ pub struct Message {
     pub language: String,
     /// `None`: erased.
     pub text: Option<String>,
-    /// The pictures; `None`: erased.
-    pub photos: Vec<Option<Digest>>,
+    /// In the order they were sent; `None`: erased.
+    pub photos: Vec<Option<Photo>>,
+}
+
+/// A photograph of a message.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Photo {
+    pub digest: Digest,
+    /// In pixels, upright.
+    pub width: i64,
+    pub height: i64,
+    /// When it was taken by the camera's own clock, `YYYY-MM-DDTHH:MM:SS`.
+    pub taken: Option<String>,
 }
 
 /// What somebody says.
@@ -47,6 +58,35 @@ struct MessageRow {
     text: Option<String>,
 }
 
+#[derive(sqlx::FromRow)]
+struct PhotoRow {
+    message: MessageId,
+    content: Option<String>,
+    width: Option<i64>,
+    height: Option<i64>,
+    taken: Option<String>,
+}
+
+impl PhotoRow {
+    fn photo(&self) -> Result<Option<Photo>, StoreError> {
+        let Some(content) = &self.content else {
+            return Ok(None);
+        };
+        let bad =
+            |cause| StoreError::corrupt("private_text", "content", self.message.as_str(), cause);
+        let digest = Digest::try_from(content.clone()).map_err(|cause| bad(cause.to_string()))?;
+        let (Some(width), Some(height)) = (self.width, self.height) else {
+            return Err(bad(format!("no file {digest}")));
+        };
+        Ok(Some(Photo {
+            digest,
+            width,
+            height,
+            taken: self.taken.clone(),
+        }))
+    }
+}
+
 /// The messages of a style's threads, by thread; with one factory, when `tenant` is given.
 pub(super) async fn messages_of(
     db: &impl Read,
@@ -64,22 +104,20 @@ pub(super) async fn messages_of(
             values![style, tenant],
         )
         .await?;
-    let photos: Vec<(MessageId, Option<String>)> = db
+    let photos: Vec<PhotoRow> = db
         .all(
-            "SELECT h.message, x.content FROM message_photo h \
+            "SELECT h.message, x.content, f.width, f.height, f.taken FROM message_photo h \
          JOIN private_text x ON x.id = h.photo JOIN message m ON m.id = h.message \
-         JOIN thread t ON t.id = m.thread \
+         JOIN thread t ON t.id = m.thread LEFT JOIN file f ON f.digest = x.content \
          WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
          ORDER BY h.message, h.seq",
             values![style, tenant],
         )
         .await?;
-    let mut photos_of: BTreeMap<MessageId, Vec<Option<Digest>>> = BTreeMap::new();
-    for (message, content) in photos {
-        let digest = content.map(Digest::try_from).transpose().map_err(|cause| {
-            StoreError::corrupt("private_text", "content", message.as_str(), cause)
-        })?;
-        photos_of.entry(message).or_default().push(digest);
+    let mut photos_of: BTreeMap<MessageId, Vec<Option<Photo>>> = BTreeMap::new();
+    for row in photos {
+        let photo = row.photo()?;
+        photos_of.entry(row.message).or_default().push(photo);
     }
     let mut found: BTreeMap<ThreadId, Vec<Message>> = BTreeMap::new();
     for row in messages {

@@ -58,6 +58,7 @@ mod signatures;
 mod styles;
 mod threads;
 mod value;
+mod wire;
 mod world;
 
 pub use crate::store_values as values;
@@ -74,7 +75,7 @@ pub use files::{Fetchable, FileKind, NewFile, NewPicture};
 pub use guard::GUARDED;
 pub use ledger::LedgerLine;
 pub use measurements::NewMeasurement;
-pub use messages::{Message, Says};
+pub use messages::{Message, Photo, Says};
 pub use needs::{Need, What};
 pub use people::{NewPerson, Organisation, Person};
 pub use revisions::{Publish, Revision, RevisionCard};
@@ -84,6 +85,7 @@ pub use signatures::{Sign, SignForm, Signature};
 pub use styles::{StyleCard, StyleName};
 pub use threads::{NewThread, ThreadMove, ThreadView};
 pub use value::{Bind, Row, Value};
+pub use wire::{Ear, Known, Wire};
 pub use world::{World, later, stamp};
 
 use std::sync::Arc;

@@ -3,10 +3,13 @@
 use std::ops::Deref;
 use std::sync::Arc;
 
+use tokio::sync::watch;
+
 use super::cached::Kept;
 use super::limit::Limiter;
 use super::password::Passwords;
 use crate::files::{Files, Renderer};
+use crate::notify::Notify;
 use crate::store::Store;
 
 /// What the person who runs the program has set.
@@ -60,11 +63,17 @@ pub struct Parts {
     pub passwords: Passwords,
     pub attempts: Limiter,
     pub kept: Kept,
+    pub notify: Notify,
+    /// Becomes true when the program stops: answers that have no end then end.
+    pub stopping: watch::Sender<bool>,
 }
 
 impl App {
+    /// Needs a runtime: the live updates start with it.
     pub fn new(store: Store, files: Files, renderer: Renderer, settings: Settings) -> Self {
         Self(Arc::new(Parts {
+            notify: Notify::start(&store),
+            stopping: watch::Sender::new(false),
             store,
             files,
             renderer,
@@ -73,6 +82,13 @@ impl App {
             attempts: Limiter::default(),
             kept: Kept::default(),
         }))
+    }
+
+    /// Ends what would go on for ever. Before the service waits for its answers to end, and before
+    /// the store is closed.
+    pub fn stop(&self) {
+        self.stopping.send_replace(true);
+        self.notify.stop();
     }
 }
 

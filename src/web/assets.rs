@@ -43,6 +43,9 @@ assets! {
     "letters.js" "text/javascript; charset=utf-8" ["letters.js"];
     "measure.js" "text/javascript; charset=utf-8" ["measure.js"];
     "sign.js" "text/javascript; charset=utf-8" ["sign.js"];
+    "live.js" "text/javascript; charset=utf-8" ["live.js"];
+    "panel.js" "text/javascript; charset=utf-8" ["panel.js"];
+    "photo.js" "text/javascript; charset=utf-8" ["photo.js"];
 }
 
 /// The address of an asset, with its version. A name that is not there stays without one, and

@@ -18,6 +18,8 @@ pub struct Frame {
     pub token: String,
     /// What the form before this page has done.
     pub notice: Option<String>,
+    /// The address of the stream that tells when to look at the page's `data-live` parts again.
+    pub live: Option<String>,
     t: Text,
 }
 
@@ -39,6 +41,7 @@ impl Frame {
             person: None,
             token: String::new(),
             notice: None,
+            live: None,
             t,
         }
     }
@@ -65,6 +68,7 @@ impl Frame {
             person: Some(name_or_erased(t, session.name.as_deref())),
             token: token.to_owned(),
             notice: None,
+            live: None,
             t,
         }
     }
@@ -94,6 +98,12 @@ impl Frame {
     /// Says what the form before this page has done, by the code in its address.
     pub fn saying(mut self, code: Option<&str>) -> Self {
         self.notice = code.and_then(|code| notice(self.t, code));
+        self
+    }
+
+    /// Keeps the page live by this stream.
+    pub fn told_by(mut self, stream: Option<String>) -> Self {
+        self.live = stream;
         self
     }
 }

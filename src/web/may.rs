@@ -38,6 +38,8 @@ pub struct Who {
     said: Option<String>,
     /// Path and query.
     pub address: String,
+    /// The stream that tells of changes on the style of the path.
+    live: Option<String>,
 }
 
 impl Who {
@@ -46,6 +48,7 @@ impl Who {
         Frame::signed_in(self.t, &self.session, &self.form_token)
             .at(self.address.split('?').next().unwrap_or_default())
             .saying(self.said.as_deref())
+            .told_by(self.live.clone())
     }
 
     async fn from_parts(parts: &Parts) -> Result<Who, Problem> {
@@ -62,6 +65,7 @@ impl Who {
             form_token,
             said,
             address: parts.uri.to_string(),
+            live: None,
         })
     }
 }
@@ -80,7 +84,7 @@ impl<A: Act> FromRequestParts<App> for MayOn<A> {
     type Rejection = Problem;
 
     async fn from_request_parts(parts: &mut Parts, app: &App) -> Result<Self, Problem> {
-        let who = Who::from_parts(parts).await?;
+        let mut who = Who::from_parts(parts).await?;
         let params = RawPathParams::from_request_parts(parts, app)
             .await
             .map_err(|_| Problem::NotFound)?;
@@ -95,6 +99,7 @@ impl<A: Act> FromRequestParts<App> for MayOn<A> {
             .await?
             .ok_or(Problem::NotFound)?;
         let permit = grant_on(&who.session.actor, &facts)?;
+        who.live = Some(format!("/styles/{style}/live"));
         Ok(MayOn {
             permit,
             who,

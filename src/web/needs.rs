@@ -38,7 +38,7 @@ pub async fn show(may: May<act::Enter>, State(app): State<App>) -> Answer {
     let needs = app.store.needs(&may.permit).await?;
     page(&NeedsPage {
         t,
-        frame: may.who.frame(),
+        frame: may.who.frame().told_by(Some("/live".to_owned())),
         side: may.permit.side(),
         needs: needs
             .into_iter()

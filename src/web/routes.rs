@@ -93,6 +93,13 @@ routes! {
         post "/styles/{style}/rounds/{round}/decide" brand::round::decide,
         post "/styles/{style}/rounds/{round}/sign" both::round::submit_signature,
         post "/styles/{style}/draft/points/grade" brand::draft::regrade::live,
+        get "/live" both::live::all,
+        get "/styles/{style}/live" both::live::style,
+        get "/styles/{style}/revisions/{number}/items/{item}" both::item::show,
+        post "/styles/{style}/revisions/{number}/items/{item}" both::item::ask,
+        get "/styles/{style}/threads/{thread}" both::threads::show,
+        post "/styles/{style}/threads/{thread}/messages" both::threads::say,
+        post "/styles/{style}/threads/{thread}/move" both::threads::step,
         get "/styles/{style}/files/{file}" both::files::original,
         get "/styles/{style}/files/{file}/{width}" both::files::picture,
     }

@@ -13,6 +13,9 @@ use crate::language::{Language, Text};
 use crate::spec::Digest;
 use crate::store::Session;
 
+/// A live page that looks whether something is new says so: it is no sign that anybody is there.
+const LOOKS_BY_ITSELF: &str = "x-fellseam-live";
+
 /// The one who asks: signed in or not.
 #[derive(Debug, Clone)]
 pub struct Visitor {
@@ -39,11 +42,13 @@ impl Visitor {
 
     async fn read(app: &App, headers: &HeaderMap) -> Result<Visitor, Problem> {
         let session = match session_cookie(app, headers) {
-            Some(token) => app
-                .store
-                .session(&token)
-                .await?
-                .map(|session| (token, Arc::new(session))),
+            Some(token) => {
+                let session = match headers.contains_key(LOOKS_BY_ITSELF) {
+                    true => app.store.session_unseen(&token).await?,
+                    false => app.store.session(&token).await?,
+                };
+                session.map(|session| (token, Arc::new(session)))
+            }
             None => None,
         };
         let language = match &session {

@@ -36,6 +36,11 @@ error-password-short = Write at least { $count } characters.
 error-password-long = This password is too long. Write at most 1000 characters.
 error-password-wrong = This is not your password.
 error-place-missing = Choose a role.
+error-kind-missing = Choose what it is.
+error-factory-missing = Choose a factory.
+error-text-missing = Write a message.
+error-text-long = This message is too long. Write at most { $count } letters.
+error-photos-many = Send at most { $count } photographs at a time.
 
 ## Pages
 

@@ -6,7 +6,11 @@ pub mod files;
 pub mod measure;
 pub mod round;
 pub mod sign_box;
+pub mod item;
+pub mod live;
+pub mod patch;
 pub mod style;
+pub mod threads;
 
 use super::problem::Problem;
 
