@@ -119,11 +119,7 @@ struct Reader {
 }
 
 impl Reader {
-    async fn run(
-        mut self,
-        mut own: broadcast::Receiver<Event>,
-        mut hints: mpsc::Receiver<Hint>,
-    ) {
+    async fn run(mut self, mut own: broadcast::Receiver<Event>, mut hints: mpsc::Receiver<Hint>) {
         let mut ticks = interval(LOOK);
         ticks.set_missed_tick_behavior(MissedTickBehavior::Delay);
         loop {

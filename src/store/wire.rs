@@ -3,8 +3,8 @@
 
 use std::collections::BTreeMap;
 
-use sqlx::Postgres;
 use sqlx::PgPool;
+use sqlx::Postgres;
 use sqlx::postgres::{PgListener, PgPoolOptions};
 
 use super::events::{Audience, Event};

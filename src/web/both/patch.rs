@@ -28,12 +28,7 @@ pub enum Shape {
 }
 
 /// What a part is in a colourway; nothing where the cell is empty.
-pub fn patch(
-    t: Text,
-    colourways: &Colourways,
-    colourway: &ItemId,
-    part: &ItemId,
-) -> Option<Patch> {
+pub fn patch(t: Text, colourways: &Colourways, colourway: &ItemId, part: &ItemId) -> Option<Patch> {
     let patch = match colourways.cell(colourway, part)? {
         Cell::None {} => plain(Shape::None, t.say("patch-none").to_string()),
         Cell::Natural {} => plain(Shape::Natural, t.say("patch-natural").to_string()),
@@ -57,7 +52,9 @@ pub fn patch(
                 fill,
                 ..plain(
                     Shape::DyedToMatch,
-                    t.say("patch-dyed-to-match").with("part", letter).to_string(),
+                    t.say("patch-dyed-to-match")
+                        .with("part", letter)
+                        .to_string(),
                 )
             }
         }

@@ -173,7 +173,10 @@ pub async fn photos<A: BringsPhotos>(
     errors: &mut Errors,
 ) -> Result<Vec<Digest>, Problem> {
     if uploads.len() > MOST_PHOTOS {
-        errors.add("photos", t.say("error-photos-many").with("count", MOST_PHOTOS));
+        errors.add(
+            "photos",
+            t.say("error-photos-many").with("count", MOST_PHOTOS),
+        );
     }
     let mut photos = Vec::new();
     for photo in uploads {

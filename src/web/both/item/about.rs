@@ -121,7 +121,11 @@ fn point_facts(frozen: &Frozen, point: &Point) -> Option<PointFacts> {
     let chart = &frozen.chart;
     let row = chart.row(&point.id)?;
     let unit = chart.unit;
-    let other = if unit.is_metric() { Unit::Inch } else { Unit::Cm };
+    let other = if unit.is_metric() {
+        Unit::Inch
+    } else {
+        Unit::Cm
+    };
     let sign = frozen.decimal;
     let value = |length: Length| InBoth {
         master: length.show(unit, row.step, sign),
