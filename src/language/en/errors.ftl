@@ -39,7 +39,6 @@ error-place-missing = Choose a role.
 error-kind-missing = Choose what it is.
 error-factory-missing = Choose a factory.
 error-text-missing = Write a message.
-error-text-long = This message is too long. Write at most { $count } letters.
 error-photos-many = Send at most { $count } photographs at a time.
 
 ## Pages

@@ -145,7 +145,7 @@ pub fn check_text(t: Text, fields: &Fields, errors: &mut Errors, may_be_empty: b
     if text.is_empty() && !may_be_empty {
         errors.add("text", t.say("error-text-missing"));
     } else if text.chars().count() > LONGEST {
-        errors.add("text", t.say("error-text-long").with("count", LONGEST));
+        errors.add("text", t.say("error-text-long").with("most", LONGEST));
     }
 }
 
