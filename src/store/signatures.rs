@@ -58,11 +58,16 @@ pub struct SignForm<'a> {
     pub local_time: &'a str,
 }
 
-async fn signed_in(db: &impl Read, style: &StyleId) -> Result<Vec<Signed>, StoreError> {
+async fn signed_in(
+    db: &impl Read,
+    style: &StyleId,
+    tenant: Option<&OrgId>,
+) -> Result<Vec<Signed>, StoreError> {
     let rows: Vec<(PersonId, Side, OrgId, SubjectKind, String)> = db
         .all(
-            "SELECT person, side, org, subject, subject_id FROM signature WHERE style = $1",
-            values![style],
+            "SELECT person, side, org, subject, subject_id FROM signature \
+             WHERE style = $1 AND (CAST($2 AS TEXT) IS NULL OR org = $2)",
+            values![style, tenant],
         )
         .await?;
     Ok(rows
@@ -78,10 +83,10 @@ async fn signed_in(db: &impl Read, style: &StyleId) -> Result<Vec<Signed>, Store
 }
 
 impl Store {
-    /// Who has signed what on a style, for the rules of signing; what is shown comes from
-    /// [`signatures`](Self::signatures).
+    /// Who has signed what on a style, for the rules of signing: a factory sees what was signed
+    /// with itself. What is shown comes from [`signatures`](Self::signatures).
     pub async fn signed(&self, permit: &StylePermit<act::Read>) -> Result<Vec<Signed>, StoreError> {
-        signed_in(&self.db, permit.style()).await
+        signed_in(&self.db, permit.style(), permit.tenant()).await
     }
 
     /// The signatures given on a style: a factory sees those with itself.
@@ -118,7 +123,7 @@ impl Store {
     ) -> Result<SignatureId, StoreError> {
         let mut act = self.act(permit).await?;
         let style = act.style.clone();
-        let signed = signed_in(&act.tx, &style).await?;
+        let signed = signed_in(&act.tx, &style, None).await?;
         let facts = facts_in(&act.tx, &style).await?;
         let (org, subject_id, to_sign, kind, number) = match form.what {
             Sign::Revision(n) => {

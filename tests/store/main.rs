@@ -3,6 +3,7 @@
 #[path = "../support/mod.rs"]
 mod support;
 
+mod apart;
 mod audit;
 mod base;
 mod drafts;

@@ -230,6 +230,13 @@ on_both! {
             assert_eq!(signatures.len(), 3);
             assert!(signatures.iter().all(|it| it.org == of.org));
 
+            let signed = store.signed(&reads).await.unwrap();
+            assert_eq!(signed.len(), 3);
+            assert!(signed.iter().all(|it| it.factory == of.org));
+            let facts = store.thread_facts(&reads).await.unwrap();
+            assert_eq!(facts.len(), 2);
+            assert!(facts.iter().all(|it| it.factory == of.org));
+
             let acknowledged = store.acknowledgements(&reads).await.unwrap();
             assert_eq!(acknowledged.iter().map(|it| &it.org).collect::<Vec<_>>(), [&of.org]);
             let shares = store.shares(&reads).await.unwrap();

@@ -176,7 +176,7 @@ on_both! {
         }
         let mut outcomes = signs.join_all().await;
         let signed = outcomes.iter().position(Result::is_ok).expect("one signs");
-        outcomes.remove(signed);
+        outcomes.remove(signed).unwrap();
         for other in outcomes {
             assert_eq!(refusal(other), Refused::AlreadySigned);
         }
