@@ -263,7 +263,9 @@ on_both! {
         }
         assert!(is_missing(&store.picture(&meghna.reads().await, &photo, 320).await));
         let message = &brand.thread(&thread).await.messages[1];
-        assert_eq!(message.photos, [Some(photo.clone())]);
+        let shown = message.photos[0].as_ref().unwrap();
+        assert_eq!((&shown.digest, shown.width, shown.height), (&photo, 2048, 1536));
+        assert_eq!(shown.taken.as_deref(), Some("2026-03-02T14:31:00"));
 
         // The same one again, by the other side and in another thread.
         brand.sends(&thread, "No, like that", &photos).await.unwrap();
