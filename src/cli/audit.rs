@@ -17,7 +17,7 @@ impl Audit {
     /// Prints what was checked and what does not hold; fails when anything does not.
     pub fn run(self) -> Ended {
         open::block_on(async {
-            let store = open::store(&self.place).await?;
+            let store = open::store(&self.place, open::world()).await?;
             let files = open::files(&self.place).await?;
             let audit = store.audit().await?;
             for fault in &audit.faults {

@@ -1,14 +1,31 @@
 //! `fellseam demo`: the service with an invented brand, two invented factories and three styles.
 
+mod cast;
+mod folder;
+mod garment;
+mod guide;
+mod half_zip;
+mod rain_jacket;
+mod story;
+#[cfg(test)]
+mod tests;
+mod trail_shorts;
+
 use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::Args;
 use tokio::net::TcpListener;
 
+use self::folder::Folder;
+use self::story::Behind;
 use super::serve::{Door, start_log, until_stopped};
 use super::{Ended, Place, open};
+use crate::spec::PersonId;
 use crate::web::{App, Settings};
+
+/// A sentence for the one who started the demo.
+type Failed = Box<dyn std::error::Error>;
 
 #[derive(Debug, Args)]
 pub struct Demo {
@@ -25,23 +42,49 @@ pub struct Demo {
 impl Demo {
     pub fn run(self) -> Ended {
         start_log(self.door.log);
-        let _ = (&self.data, self.reset);
+        let mut folder = Folder::take(&self.data)?;
         open::block_on(async {
+            let listener = TcpListener::bind(self.door.listen).await?;
+            let settings = Settings {
+                public_url: format!("http://{}", listener.local_addr()?),
+                demo: true,
+                behind_proxy: false,
+            };
             let place = Place {
                 data: self.data.clone(),
                 database: None,
             };
-            let store = open::store(&place).await?;
-            let files = open::files(&place).await?;
-            let listener = TcpListener::bind(self.door.listen).await?;
-            let public_url = format!("http://{}", listener.local_addr()?);
-            let settings = Settings {
-                public_url,
-                demo: true,
+            let owner = match folder.owner().filter(|_| !self.reset) {
+                Some(owner) => owner.clone(),
+                None => {
+                    // Also what an earlier start left behind when it was stopped half-way.
+                    folder.clear()?;
+                    let owner = fill(&place, &settings).await?;
+                    folder.is_filled(owner.clone())?;
+                    owner
+                }
             };
+            let store = open::store(&place, open::world()).await?;
+            println!(
+                "{}",
+                guide::guide(&store, &owner, &settings.public_url).await?
+            );
+            let files = open::files(&place).await?;
             let app = App::new(store, files, open::renderer()?, settings);
             until_stopped(app, listener).await?;
             Ok(ExitCode::SUCCESS)
         })?
     }
+}
+
+/// Tells the story in a place without anything.
+async fn fill(place: &Place, settings: &Settings) -> Result<PersonId, Failed> {
+    println!("Filling {} for the first time ...", place.data.display());
+    let behind = Behind::default();
+    let store = open::store(place, open::world_behind(behind.clone())).await?;
+    let files = open::files(place).await?;
+    let app = App::new(store, files, open::renderer()?, settings.clone());
+    let owner = story::tell(&app, &behind).await;
+    app.store.close().await;
+    owner
 }

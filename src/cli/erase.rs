@@ -29,7 +29,7 @@ impl Erase {
             return Ok(ExitCode::FAILURE);
         }
         open::block_on(async {
-            let store = open::store(&self.place).await?;
+            let store = open::store(&self.place, open::world()).await?;
             let files = open::files(&self.place).await?;
             let erased = store.erase(&PersonId::new(self.person.as_str())).await?;
             for file in &erased.files {

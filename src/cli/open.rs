@@ -2,20 +2,31 @@
 
 use std::io;
 use std::path::Path;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
 
 use super::Place;
 use crate::files::render::heic_converter;
 use crate::files::{Files, Limits, Renderer};
-use crate::store::{Db, Store, StoreError, World, stamp};
+use crate::store::{Db, Store, StoreError, World, later, stamp};
 
-/// The world as it is: the only place where the program asks it for the time and for chance.
+/// The world as it is.
+pub fn world() -> World {
+    world_behind(Arc::default())
+}
+
+/// The world with a clock that is so many seconds behind: the only place where the program asks it
+/// for the time and for chance.
 #[allow(
     clippy::disallowed_methods,
     reason = "the one place that hands in the real clock and chance"
 )]
-pub fn world() -> World {
+pub fn world_behind(seconds: Arc<AtomicI64>) -> World {
     World::new(
-        || stamp(jiff::Timestamp::now()),
+        move || {
+            let behind = seconds.load(Ordering::Relaxed);
+            later(&stamp(jiff::Timestamp::now()), -behind)
+        },
         |bytes| {
             // Without chance no token is safe: better to stop than to go on.
             getrandom::fill(bytes).expect("the system gives random bytes");
@@ -24,7 +35,7 @@ pub fn world() -> World {
 }
 
 /// The store of a place; its folder is made when it is not there.
-pub async fn store(place: &Place) -> Result<Store, StoreError> {
+pub async fn store(place: &Place, world: World) -> Result<Store, StoreError> {
     let address = match &place.database {
         Some(address) => address.clone(),
         None => {
@@ -35,7 +46,7 @@ pub async fn store(place: &Place) -> Result<Store, StoreError> {
             format!("sqlite:{}", place.data.join("fellseam.db").display())
         }
     };
-    Ok(Store::new(Db::open(&address).await?, world()))
+    Ok(Store::new(Db::open(&address).await?, world))
 }
 
 /// The folder of files of a place.

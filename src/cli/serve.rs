@@ -24,6 +24,10 @@ pub struct Serve {
     /// The address that people open, for links, codes and mails: https://specs.example.org.
     #[arg(long, value_name = "URL", env = "FELLSEAM_PUBLIC_URL")]
     public_url: Option<String>,
+    /// Every request comes through a reverse proxy that adds the caller's address to
+    /// X-Forwarded-For. Without one, callers could write there what they like.
+    #[arg(long, env = "FELLSEAM_BEHIND_PROXY")]
+    behind_proxy: bool,
 }
 
 /// Where the service listens and how it speaks to whoever runs it.
@@ -52,7 +56,7 @@ impl Serve {
     pub fn run(self) -> Ended {
         start_log(self.door.log);
         open::block_on(async {
-            let store = open::store(&self.place).await?;
+            let store = open::store(&self.place, open::world()).await?;
             let listener = TcpListener::bind(self.door.listen).await?;
             let address = listener.local_addr()?;
             let public_url = public_url(self.public_url.as_deref(), address)?;
@@ -65,6 +69,7 @@ impl Serve {
             let settings = Settings {
                 public_url,
                 demo: false,
+                behind_proxy: self.behind_proxy,
             };
             let files = open::files(&self.place).await?;
             let app = App::new(store, files, open::renderer()?, settings);

@@ -19,6 +19,8 @@ pub struct Settings {
     pub public_url: String,
     /// Invented people and ready sign-in links.
     pub demo: bool,
+    /// Requests come through a reverse proxy, whose word on the caller's address is taken.
+    pub behind_proxy: bool,
 }
 
 impl Settings {
@@ -108,6 +110,7 @@ mod tests {
         Settings {
             public_url: public_url.to_owned(),
             demo: false,
+            behind_proxy: false,
         }
         .reachable()
     }

@@ -26,9 +26,10 @@ mod problem;
 mod refusal;
 mod routes;
 mod shape;
-mod upload;
+pub mod upload;
 mod visit;
 
 pub use app::{App, Settings};
+pub use form::Upload;
 pub use password::Passwords;
 pub use routes::{Route, router, table};

@@ -60,6 +60,7 @@ impl Site {
         let settings = Settings {
             public_url: public_url.to_owned(),
             demo,
+            behind_proxy: false,
         };
         let app = App::new(cast.store.clone(), files.clone(), renderer, settings);
         Site {
