@@ -15,7 +15,7 @@ pub(super) type Bundle = FluentBundle<FluentResource>;
 macro_rules! areas {
     ($tag:literal) => {
         areas!($tag:
-            "changes" "checks" "draft" "errors" "frame" "ledger" "names" "people" "publish" "refusals" "revision"
+            "changes" "checks" "draft" "drawings" "errors" "frame" "ledger" "names" "people" "publish" "refusals" "revision"
             "rounds" "sign-in" "styles" "threads")
     };
     ($tag:literal: $($area:literal)*) => {

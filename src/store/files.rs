@@ -1,6 +1,7 @@
 //! What is known of files: what they are, what was made of them, and where they are used, which
 //! decides who may fetch them. The bytes lie in the room `files`.
 
+use super::act::number;
 use super::{Read, Store, StoreError, Tx, values};
 use crate::access::{Act, BringsPhotos, StylePermit, act};
 use crate::spec::{Digest, Time};
@@ -141,21 +142,27 @@ impl Store {
             .await
     }
 
-    /// Whether this drawing was added for the style: a draft names no others.
-    pub async fn has_drawing(
+    /// Width and height of a drawing that was added for the style: a draft names no others.
+    ///
+    /// Errors: `Missing` when it was not.
+    pub async fn drawing_size(
         &self,
         permit: &StylePermit<act::Write>,
         file: &Digest,
-    ) -> Result<bool, StoreError> {
-        let row: Option<(Digest,)> = self
+    ) -> Result<(u32, u32), StoreError> {
+        let (width, height): (i64, i64) = self
             .db
-            .maybe(
-                "SELECT u.file FROM file_use u JOIN file f ON f.digest = u.file \
-                 WHERE u.file = $1 AND u.style = $2 AND f.kind = 'drawing'",
+            .one(
+                "SELECT f.width, f.height FROM file f JOIN file_use u ON u.file = f.digest \
+                 WHERE f.digest = $1 AND u.style = $2 AND f.kind = 'drawing'",
                 values![file, permit.style()],
             )
             .await?;
-        Ok(row.is_some())
+        let row = file.as_str();
+        Ok((
+            number("file", "width", row, width)?,
+            number("file", "height", row, height)?,
+        ))
     }
 }
 

@@ -40,6 +40,7 @@ assets! {
     "print.css" "text/css; charset=utf-8" ["print.css"];
     "icon.svg" "image/svg+xml" ["icon.svg"];
     "grid.js" "text/javascript; charset=utf-8" ["grid.js"];
+    "drawing.js" "text/javascript; charset=utf-8" ["drawing.js"];
     "letters.js" "text/javascript; charset=utf-8" ["letters.js"];
     "measure.js" "text/javascript; charset=utf-8" ["measure.js"];
     "sign.js" "text/javascript; charset=utf-8" ["sign.js"];

@@ -52,7 +52,6 @@ const TABLE: &str = "
     POST /styles/{style}/draft/points/grade                s y y n n n x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n n n x x
     POST /styles/{style}/draft/conflict/{save}             s x x n n n x x
-    POST /styles/{style}/draft/drawings/upload             s y y n n n x x
     GET  /styles/{style}/publish                           s y y n n n x x
     POST /styles/{style}/publish                           s y y n n n x x
     POST /styles/{style}/share                             s x x n n n x x

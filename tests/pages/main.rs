@@ -9,6 +9,7 @@ mod pages;
 
 mod access;
 mod changes;
+mod drawings;
 mod files;
 mod people;
 mod publish;

@@ -63,14 +63,16 @@ on_both! {
         let other = brand.on(&style);
         assert!(is_missing(&store.original(&other.reads().await, &drawing()).await));
         let permit = other.lead.on::<act::Write>(&style).await;
-        assert!(!store.has_drawing(&permit, &drawing()).await.unwrap());
-        assert!(store.has_drawing(&permit, &Digest::of(b"another front")).await.unwrap());
+        assert!(is_missing(&store.drawing_size(&permit, &drawing()).await));
+        let size = store.drawing_size(&permit, &Digest::of(b"another front")).await.unwrap();
+        let drawn = &spec.drawings.drawings[0];
+        assert_eq!(size, (drawn.width, drawn.height));
         // A photograph is no drawing, even of the style's own exchange.
         let thread = sao_mai.asks("point-c", "Like this?").await.unwrap();
         let photo = sao_mai.photographs("the hem").await;
         sao_mai.sends(&thread, "See", std::slice::from_ref(&photo)).await.unwrap();
         let permit = brand.lead.on::<act::Write>(&brand.style).await;
-        assert!(!store.has_drawing(&permit, &photo).await.unwrap());
+        assert!(is_missing(&store.drawing_size(&permit, &photo).await));
     }
 }
 

@@ -3,6 +3,7 @@
 //! What somebody typed is kept as text in the page until it can be read: a form with an error comes
 //! back as it was sent, with the sentence beside the field.
 
+mod drawings;
 mod header;
 mod point_row;
 mod points;
@@ -154,6 +155,8 @@ fn is_begun(spec: &Spec, section: Section) -> bool {
 pub struct Wish {
     /// So many empty rows more.
     more: Option<u8>,
+    /// What is to be said of files that came with the form before.
+    told: Option<String>,
 }
 
 /// The section's page.
@@ -170,6 +173,10 @@ pub async fn show(
     match section {
         Section::Header => header::show(&may.who, around, &draft),
         Section::Sizes => sizes::show(&may.who, around, &draft.spec, more),
+        Section::Drawings => {
+            let told = wish.told.unwrap_or_default();
+            drawings::show(&may.who, around, &draft.spec, &told)
+        }
         Section::Points => points::show(&may.who, around, &draft, more),
         _ => Err(Problem::NotFound),
     }
@@ -196,6 +203,7 @@ pub async fn save(
     match section {
         Section::Header => header::save(sent).await,
         Section::Sizes => sizes::save(sent).await,
+        Section::Drawings => drawings::save(sent).await,
         Section::Points => points::save(sent).await,
         _ => Err(Problem::NotFound),
     }
