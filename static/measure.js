@@ -5,6 +5,7 @@
 const points = document.querySelector(".measure-points");
 const keypad = document.querySelector(".keypad");
 const waiting = document.querySelector(".measure-waiting");
+const again = document.querySelector(".measure-refused");
 const progress = document.querySelector("progress");
 const { person, token } = points.dataset;
 
@@ -71,15 +72,15 @@ async function send(value) {
   }
 }
 
-// Sends one value and settles it: gone when the server has it, marked when it must be asked about.
+// Sends one value and settles it: gone when the server has it, marked when it must be looked at
+// again.
 async function settle(db, value) {
   const answer = await send(value);
   if (!answer) return null;
-  await change(db, (store) =>
-    answer.next
-      ? store.delete(value.id)
-      : store.put({ ...value, ask: Boolean(answer.ask), said: answer.sentence }),
-  );
+  value.ask = Boolean(answer.ask);
+  value.said = answer.sentence;
+  await change(db, (store) => (answer.next ? store.delete(value.id) : store.put(value)));
+  if (answer.next) landed(value);
   return answer;
 }
 
@@ -105,20 +106,45 @@ async function show(db) {
   waiting.hidden = values.length === 0;
   waiting.querySelector("b").textContent = values.length;
   const refused = values.filter((value) => value.said);
-  waiting.querySelector("ul").replaceChildren(...refused.map(line));
   for (const value of refused) {
     const form = formOf(value.url);
-    if (form && form.elements.value.value === form.elements.value.defaultValue) put(form, value);
+    if (form && isUntouched(form)) put(form, value);
   }
+  // The one that is shown says it beside its field.
+  const others = refused.filter((value) => formOf(value.url) !== current().querySelector("form"));
+  again.hidden = others.length === 0;
+  again.replaceChildren(...others.map((value) => line(db, value)));
 }
 
-function line(value) {
+function line(db, value) {
   const link = document.createElement("a");
   link.href = value.url;
   link.textContent = `${value.title}: ${value.typed}`;
+  const drop = document.createElement("button");
+  drop.className = "as-link";
+  drop.textContent = again.dataset.drop;
+  drop.addEventListener("click", async () => {
+    await change(db, (store) => store.delete(value.id));
+    await show(db);
+  });
   const item = document.createElement("li");
-  item.append(link, ` ${value.said}`);
+  item.append(link, ` ${value.said} `, drop);
   return item;
+}
+
+function isUntouched(form) {
+  return form.elements.value.value === form.elements.value.defaultValue;
+}
+
+// The server has the value: the page now shows what a fresh one would.
+function landed(value) {
+  const form = formOf(value.url);
+  if (!form) return;
+  const input = form.elements.value;
+  const untouched = isUntouched(form);
+  if (!input.defaultValue) progress.value += 1;
+  input.defaultValue = value.typed;
+  if (untouched) input.value = value.typed;
 }
 
 // Puts a value that was asked about, or refused, back into its form.
@@ -174,6 +200,7 @@ async function submit(db, event) {
     typed,
     url: form.action,
     title: form.dataset.title,
+    said: "",
     anyway: event.submitter && event.submitter.name === "anyway" ? event.submitter.value : "",
   };
   // What was asked about or refused is answered by this value.
@@ -183,12 +210,12 @@ async function submit(db, event) {
     store.add(value).onsuccess = (added) => (value.id = added.target.result);
   });
   const answer = await settle(db, value);
+  // What is no measurement need not be kept: it stands in the field, with the reason.
+  if (answer && answer.error) await change(db, (store) => store.delete(value.id));
   if (answer && !answer.next) {
-    put(form, { ...value, ask: Boolean(answer.ask), said: answer.sentence });
+    put(form, value);
     input.focus();
   } else {
-    if (!input.defaultValue) progress.value += 1;
-    input.defaultValue = typed;
     onward(form, answer);
   }
   await show(db);
@@ -208,7 +235,9 @@ function press(event) {
   if (!key || !input) return;
   const { selectionStart: from, selectionEnd: to } = input;
   if ("delete" in key.dataset) {
-    input.setRangeText("", from === to ? Math.max(0, from - 1) : from, to, "end");
+    // A fraction came by one key and goes by one.
+    const back = / ?\d+\/\d+$|.$/.exec(input.value.slice(0, to));
+    input.setRangeText("", from === to && back ? back.index : from, to, "end");
   } else if (key.dataset.sixteenths) {
     input.value = addSixteenths(from === to ? input.value : "", Number(key.dataset.sixteenths));
   } else {

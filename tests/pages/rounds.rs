@@ -167,7 +167,7 @@ on_both! {
             "Iris (Harrow & Tide) measured 1 value.",
             "Iris (Harrow & Tide) decided: approved with changes.",
             "Iris (Harrow & Tide) made a must-fix: C Body length.",
-            "Linh (Sao Mai Garment) Signed",
+            "Linh (Sao Mai Garment) signed the decision.",
         ] {
             page.must_see(line);
         }
@@ -253,7 +253,7 @@ on_both! {
         let count = || async { site.cast.sao_mai.round(&round.id).await.measurements.len() };
 
         let first = hoa.opens(&round.measure()).await;
-        first.must_see("HALF laid flat, edge to edge");
+        first.must_see("HALF laid flat");
         for (value, sentence) in [
             ("43", "43 in is about twice the spec."),
             ("10 3/4", "10 3/4 in is about half the spec."),

@@ -57,6 +57,7 @@ rounds-move-dispatch = The pieces are sent
 rounds-move-receive = The pieces have arrived
 rounds-move-finish-measuring = Measuring is done
 rounds-measure = Measure
+rounds-correct = Correct a value
 rounds-sign = Go to the signatures
 
 ## A newer revision
@@ -72,7 +73,7 @@ rounds-restart-reason = Restarted with revision { $revision }.
 ## Pieces and points
 
 rounds-pieces-by-points = Measurements
-rounds-caption = All values in { $unit }
+rounds-caption = Unit: { $unit }
 rounds-pick-piece = Piece
 rounds-piece = Piece { $number }
 rounds-letter = Letter
@@ -144,6 +145,7 @@ rounds-did-measure = { $count ->
    *[other] measured { $count } values.
 }
 rounds-did-decide = decided: { $outcome }.
+rounds-did-sign = signed the decision.
 rounds-did-must-fix = made a must-fix: { $letter } { $name }.
 
 ## Measuring on a phone
@@ -155,16 +157,16 @@ rounds-missing-count = { $count ->
 }
 rounds-back-to-round = Back to { $kind }, round { $number }
 rounds-progress = Measured points of this piece
-rounds-waiting = Kept on this phone, not sent yet:
+rounds-waiting = Not sent yet:
+rounds-drop = Throw away
 rounds-place = { $place } of { $count }
 rounds-how = From { $start } to { $end }.
 rounds-stretched = Stretched.
 rounds-half = HALF
-rounds-half-how = laid flat, edge to edge
+rounds-half-how = laid flat
 rounds-full = FULL
-rounds-full-how = all the way round
+rounds-full-how = all round
 rounds-length = LENGTH
-rounds-length-how = from end to end
 rounds-value = Measured value
 rounds-save-next = Save, next
 rounds-save-anyway = It is right: save

@@ -410,13 +410,13 @@ fn measure(
 }
 
 impl MeasurePage {
-    /// What a value of this point counts, in a few large words.
-    fn basis(&self, basis: &Basis) -> (Message, Message) {
+    /// What a value of this point counts: a large word, and what it means.
+    fn basis(&self, basis: &Basis) -> (Message, Option<Message>) {
         let t = self.t;
         match basis {
-            Basis::Half => (t.say("rounds-half"), t.say("rounds-half-how")),
-            Basis::Full => (t.say("rounds-full"), t.say("rounds-full-how")),
-            Basis::Linear => (t.say("rounds-length"), t.say("rounds-length-how")),
+            Basis::Half => (t.say("rounds-half"), Some(t.say("rounds-half-how"))),
+            Basis::Full => (t.say("rounds-full"), Some(t.say("rounds-full-how"))),
+            Basis::Linear => (t.say("rounds-length"), None),
         }
     }
 }

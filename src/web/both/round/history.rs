@@ -93,6 +93,7 @@ fn what(t: Text, round: &Round, entry: &Entry, measured: usize) -> String {
                 .with("letter", letter)
                 .with("name", name)
         }
+        Act::Sign => t.say("rounds-did-sign"),
         _ => t.name(&entry.act),
     };
     said.to_string()
