@@ -85,13 +85,16 @@ async function settle(db, value) {
 }
 
 let sending = false;
+// The values whose form waits for the answer itself.
+const inHand = new Set();
 
 async function flush(db) {
   if (sending) return;
   sending = true;
   try {
     for (const value of await mine(db)) {
-      if (!value.said && !(await settle(db, value))) break;
+      if (value.said || inHand.has(value.id)) continue;
+      if (!(await settle(db, value))) break;
     }
   } finally {
     sending = false;
@@ -207,7 +210,10 @@ async function submit(db, event) {
   const answered = (await mine(db)).filter((old) => old.said && old.url === value.url);
   await change(db, (store) => {
     for (const old of answered) store.delete(old.id);
-    store.add(value).onsuccess = (added) => (value.id = added.target.result);
+    store.add(value).onsuccess = (added) => {
+      value.id = added.target.result;
+      inHand.add(value.id);
+    };
   });
   const answer = await settle(db, value);
   // What is no measurement need not be kept: it stands in the field, with the reason.
@@ -218,6 +224,7 @@ async function submit(db, event) {
   } else {
     onward(form, answer);
   }
+  inHand.delete(value.id);
   await show(db);
 }
 

@@ -395,7 +395,8 @@ fn measure(
     };
     MeasurePage {
         t: may.who.t,
-        frame: may.who.frame(),
+        // Nothing on it is anybody else's: it needs no news, and a phone keeps its battery.
+        frame: may.who.frame().told_by(None),
         person: may.permit.person().clone(),
         kind: round.kind,
         number: round.number,
