@@ -228,12 +228,19 @@ async function submit(db, event) {
   await show(db);
 }
 
-// To the next point; from the last, once the server has the value, to the next piece.
+// To the point that the server names, which may be another piece's; without its answer to the next
+// of this piece that is empty.
 function onward(form, answer) {
-  const skip = form.querySelector(".measure-acts a:last-child");
-  const next = point(skip.dataset.to);
+  const all = [...points.children];
+  const here = form.closest(".measure-point");
+  const named = answer && formOf(new URL(answer.next, location.href).href);
+  const next = answer
+    ? named && named.closest(".measure-point")
+    : here.nextElementSibling || all.find((each) => each.querySelector("input[name=value]:invalid"));
   if (next) turn(next);
-  else if (answer || navigator.onLine) location.assign(answer ? answer.next : skip.href);
+  else if (answer || navigator.onLine) {
+    location.assign(answer ? answer.next : form.querySelector(".measure-acts a:last-child").href);
+  }
 }
 
 function press(event) {

@@ -84,7 +84,13 @@ pub fn next(
         let at = if first { 0 } else { ways.len() };
         ways.insert(at, Way::Go { href, label });
     };
-    let to_measure = || t.say("rounds-measure").to_string();
+    let to_measure = || {
+        t.say(match missing {
+            0 => "rounds-correct",
+            _ => "rounds-measure",
+        })
+        .to_string()
+    };
     let (mine, sentence) = match round.state {
         State::Requested if moves => (true, t.say("rounds-next-start")),
         State::Requested if side == Side::Factory => (false, t.say("rounds-next-start-other")),
@@ -114,7 +120,7 @@ pub fn next(
         }
 
         State::Received if measure && side == Side::Brand => {
-            go(true, "/measure", to_measure());
+            go(true, "/measure", t.say("rounds-measure").to_string());
             (true, t.say("rounds-next-check"))
         }
         State::Received => (false, t.say("rounds-next-check-other")),
