@@ -63,7 +63,7 @@ async fn speak(mut store: broadcast::Receiver<Event>, wire: Wire, me: String) {
             };
         }
         let words: Vec<String> = [me.clone()].into_iter().chain(words).collect();
-        if let Err(cause) = wire.say(&words.join(" ")).await {
+        if let Err(cause) = wire.speak(&words.join(" ")).await {
             tracing::warn!(%cause, "other instances are not told: they will find out late");
         }
     }

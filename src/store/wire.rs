@@ -68,7 +68,7 @@ impl Store {
 
 impl Wire {
     /// Says something to every instance, this one too: at most 7 900 bytes.
-    pub async fn say(&self, words: &str) -> Result<(), StoreError> {
+    pub async fn speak(&self, words: &str) -> Result<(), StoreError> {
         rows::query::<Postgres>("SELECT pg_notify($1, $2)", values![CHANNEL, words])
             .execute(&self.0)
             .await?;

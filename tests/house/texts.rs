@@ -149,7 +149,10 @@ fn uses(place: &str, stream: TokenStream) -> Vec<Use> {
                 }
             }
             TokenTree::Ident(word)
-                if word == "say" && at > 0 && is_punct(trees.get(at - 1), '.') =>
+                if word == "say"
+                    && at > 0
+                    && is_punct(trees.get(at - 1), '.')
+                    && !is_store(trees.get(at.wrapping_sub(2))) =>
             {
                 if let Some(TokenTree::Group(arguments)) = trees.get(at + 1) {
                     found.push(Use {
@@ -196,6 +199,11 @@ fn strings(stream: TokenStream) -> Vec<String> {
         _ => Vec::new(),
     };
     stream.into_iter().flat_map(of).collect()
+}
+
+/// `store.say(..)` writes a message of a person, and no text of the program.
+fn is_store(tree: Option<&TokenTree>) -> bool {
+    matches!(tree, Some(TokenTree::Ident(word)) if word == "store")
 }
 
 /// What stands between the braces of a template is near enough to Rust to be read as its tokens.

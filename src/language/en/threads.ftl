@@ -4,7 +4,6 @@
 
 item-back = Revision { $revision }
 item-close = Close
-item-where = On the drawing
 item-mark = { $letter }, { $name }
 item-values = The value of every size, { $unit } (in { $other } below it)
 item-tolerance = Tolerance

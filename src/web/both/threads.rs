@@ -35,6 +35,8 @@ pub struct Card {
     pub messages: Vec<Said>,
     pub may_write: bool,
     pub moves: Vec<Button>,
+    /// The round that *verify* is about.
+    pub round: Option<RoundId>,
     /// What was typed and not taken.
     pub text: String,
     pub errors: Errors,
@@ -56,8 +58,6 @@ pub struct Said {
 /// A move that the rules let this reader make.
 pub struct Button {
     pub name: &'static str,
-    /// The round that *verify* is about.
-    pub round: Option<RoundId>,
     pub label: String,
     /// It cannot be taken back.
     pub final_: bool,
@@ -294,6 +294,7 @@ impl Seen<'_> {
                 true => self.moves(facts),
                 false => Vec::new(),
             },
+            round: self.measured_in(facts).map(|round| round.id.clone()),
             messages: thread
                 .messages
                 .into_iter()
@@ -352,24 +353,23 @@ impl Seen<'_> {
     fn moves(&self, thread: &Thread) -> Vec<Button> {
         let t = self.t;
         let mut moves = Vec::new();
-        let mut offer = |mv: Move<'_>, label: Words, round: Option<RoundId>| {
+        let mut offer = |mv: Move<'_>, label: Words| {
             if thread.step(self.permit.actor(), mv).is_ok() {
                 moves.push(Button {
                     name: mv.name(),
-                    round,
                     label: label.to_string(),
                     final_: mv == Move::Grant,
                 });
             }
         };
-        offer(Move::Agree, t.say("thread-agree"), None);
+        offer(Move::Agree, t.say("thread-agree"));
         if let Some((revision, touched)) = self.touched(thread) {
             let mv = Move::MarkChanged {
                 revision,
                 touched: &touched,
             };
             let label = t.say("thread-mark-changed").with("revision", revision);
-            offer(mv, label, None);
+            offer(mv, label);
         }
         if let Some(round) = self.measured_in(thread) {
             let mv = Move::Verify {
@@ -380,7 +380,7 @@ impl Seen<'_> {
                 .say("thread-verify")
                 .with("kind", t.name(&round.kind))
                 .with("number", round.number);
-            offer(mv, label, Some(round.id.clone()));
+            offer(mv, label);
         }
         let close = match (thread.kind, self.permit.side()) {
             (Kind::Question, _) => t.say("thread-close-question"),
@@ -389,9 +389,9 @@ impl Seen<'_> {
             (Kind::Concession, Side::Brand) => t.say("thread-decline"),
             (Kind::Concession, Side::Factory) => t.say("thread-take-back"),
         };
-        offer(Move::Close, close, None);
-        offer(Move::Reopen, t.say("thread-reopen"), None);
-        offer(Move::Grant, t.say("thread-grant"), None);
+        offer(Move::Close, close);
+        offer(Move::Reopen, t.say("thread-reopen"));
+        offer(Move::Grant, t.say("thread-grant"));
         moves
     }
 
