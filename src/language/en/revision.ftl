@@ -22,3 +22,99 @@ changes-first = This is the first revision. There is no earlier one to compare i
 changes-compare = Compare with another revision
 changes-with = With revision { $revision }
 changes-read = Read revision { $revision }
+
+## The revision page
+
+revision-what-changed = What changed
+revision-to-signatures = Signatures
+revision-current = Revision { $revision } is current
+revision-published = Published { $date } by { $name }
+revision-superseded = Superseded
+revision-superseded-stop = Do not sew from this.
+revision-withdrawn = Withdrawn
+revision-withdrawn-why = Stop. Do not sew from this: { $reason }
+revision-use = Use revision { $revision }
+revision-see-changes = See what changed
+revision-none-current = No revision is current. Wait for the brand to publish a new one.
+revision-original = Original file
+revision-tap = Choose a letter to read about it or to ask. ? is an open question, ! is an open must-fix.
+revision-style = Style
+revision-revision = Revision
+revision-fingerprint = Fingerprint
+revision-date = Published
+revision-by = Published by
+revision-state = State
+revision-compare = Compare
+revision-measured = { $state }, flat and relaxed, seam to seam, if a point does not say something else
+revision-others = Other revisions and downloads
+revision-document = Download the document of this revision (JSON)
+revision-document-what = The exact bytes that the fingerprint is made of.
+
+## Acknowledging
+
+acknowledge-not-yet = Your factory has not acknowledged revision { $revision }.
+acknowledge-changed = { $count ->
+    [one] 1 change
+   *[other] { $count } changes
+} since revision { $revision }, which your factory acknowledged last.
+acknowledge-what = When you acknowledge it, you say: we have read this revision and work to no other.
+acknowledge-button = Acknowledge revision { $revision }
+acknowledge-others = Ask your merchandiser to acknowledge it.
+
+## The size chart
+
+chart-title = Size chart
+chart-caption = Size chart, { $unit }
+chart-units = All values are in { $unit }. The small numbers are { $other }, only for reference.
+chart-changed = Underlined values changed since revision { $revision }, which your factory acknowledged last; the old value is struck through.
+chart-size = Size
+chart-point = Point of measure
+chart-base = base
+chart-tolerance = Tolerance
+
+## How to measure
+
+how-title = How to measure
+how-from = From
+how-to = To
+how-way = How
+how-relaxed = relaxed
+how-stretched = stretched
+
+## Parts and colourways
+
+parts-approximate = Colours on a screen are approximate. The reference decides.
+parts-colourway = Colourway
+parts-part = Part
+
+## Words beside a name
+
+about-must-fix = { $count ->
+    [one] 1 must-fix
+   *[other] { $count } must-fixes
+}
+about-open = { $count } open
+about-new = new
+about-changed = changed
+
+## Warnings that were accepted
+
+accepted-title = Warnings that the brand accepted
+accepted-reason = Reason:
+
+## Signing
+
+sign-title = Signatures
+sign-fingerprint = Fingerprint:
+sign-not-shared = This style is not shared with a factory yet.
+sign-acknowledged = Acknowledged { $time } UTC
+sign-signed = signed
+sign-waiting = not signed yet
+sign-at = { $time } UTC
+sign-local = { $time }, the signer's own time
+sign-why-not = You cannot sign yet:
+sign-with = Style { $style }, revision { $revision }, with { $factory }.
+sign-as = I sign as { $name }
+sign-button = Sign revision { $revision }
+sign-to-acknowledge = Acknowledge it
+sign-to-thread = Open the { $kind }: { $item }

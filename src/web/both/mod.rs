@@ -9,6 +9,9 @@ pub mod sign_box;
 pub mod item;
 pub mod live;
 pub mod patch;
+pub mod revision;
+pub mod sheet;
+pub mod sign;
 pub mod style;
 pub mod threads;
 

@@ -291,13 +291,23 @@ impl<'a> Writer<'a> {
         let how = &point.how;
         let mut words: Vec<String> = Vec::new();
         words.extend(how.path.map(|path| t.name(&path).to_string()));
-        words.push(t.say(if how.stretched { "how-stretched" } else { "how-relaxed" }).to_string());
+        words.push(
+            t.say(if how.stretched {
+                "how-stretched"
+            } else {
+                "how-relaxed"
+            })
+            .to_string(),
+        );
         words.extend(point.direction.map(|it| t.name(&it).to_string()));
         PointRow {
             item: point.id.clone(),
             letter: point.letter.clone(),
             name: point.name.clone(),
-            basis: point.basis.map(|basis| t.name(&basis).to_string()).unwrap_or_default(),
+            basis: point
+                .basis
+                .map(|basis| t.name(&basis).to_string())
+                .unwrap_or_default(),
             key: point.key,
             critical: point.critical,
             cells: cells.collect(),

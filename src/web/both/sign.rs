@@ -146,7 +146,13 @@ impl Table<'_> {
         }
         let statement = self.t.statement(statement).to_string();
         SideBox::Form(ToSign {
-            screen: screen(self.t, &statement, self.frozen, &self.card.digest, self.sheet),
+            screen: screen(
+                self.t,
+                &statement,
+                self.frozen,
+                &self.card.digest,
+                self.sheet,
+            ),
             digest: self.card.digest.clone(),
             statement,
         })
@@ -162,9 +168,10 @@ impl Table<'_> {
     }
 
     fn acknowledged(&self, org: &OrgId) -> Option<&Time> {
-        let done = self.acknowledged.iter().find(|done| {
-            done.org == *org && u32::try_from(done.number) == Ok(self.card.number)
-        });
+        let done = self
+            .acknowledged
+            .iter()
+            .find(|done| done.org == *org && u32::try_from(done.number) == Ok(self.card.number));
         done.map(|done| &done.at)
     }
 
@@ -191,7 +198,9 @@ impl Table<'_> {
     fn way_to(&self, thread: &Thread) -> WayOn {
         let item = self.frozen.spec.item(&thread.item);
         let item = item.map_or_else(String::new, |item| {
-            format!("{} {}", item.letter(), item.name()).trim().to_owned()
+            format!("{} {}", item.letter(), item.name())
+                .trim()
+                .to_owned()
         });
         let label = self
             .t
@@ -231,14 +240,15 @@ pub async fn submit(
     let org = OrgId::new(form.fields.text("org"));
     let shown = Digest::try_from(form.fields.text("shown").to_owned());
     let shown = shown.map_err(|_| Problem::BadForm)?;
-    let (digest, frozen) = app.store.revision_to_sign(&may.permit, n).await?;
+    let revision = app.store.revision(&may.permit.also()?, n).await?;
     let statement = match may.permit.side() {
         Side::Brand => signature::Statement::RevisionByBrand,
         Side::Factory => signature::Statement::RevisionByFactory,
     };
     let statement = t.statement(statement).to_string();
-    let sheet = Sheet::of(t, &frozen, Beside::default());
-    let screen = screen(t, &statement, &frozen, &digest, &sheet);
+    let frozen = &revision.frozen;
+    let sheet = Sheet::of(t, frozen, Beside::default());
+    let screen = screen(t, &statement, frozen, &revision.digest, &sheet);
     if screen.as_str() != form.fields.text("screen") {
         // Another language or another version of the program than the page was shown in.
         return Err(Problem::Refused(
@@ -297,7 +307,12 @@ mod tests {
         let said = "2026-03-02T15:00:00+07:00";
         assert_eq!(local_time(said, &now), said);
         assert_eq!(local_minute(said), "2026-03-02 15:00 UTC+07:00");
-        for nonsense in ["", "15:00", "2026-13-02T15:00:00+07:00", "2026-03-02T15:00:00.0+07:0"] {
+        for nonsense in [
+            "",
+            "15:00",
+            "2026-13-02T15:00:00+07:00",
+            "2026-03-02T15:00:00.0+07:0",
+        ] {
             assert_eq!(local_time(nonsense, &now), "2026-03-02T08:00:00.000Z");
         }
         assert_eq!(local_minute("2026-03-02T08:00:00.000Z"), "");

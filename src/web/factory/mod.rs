@@ -1,3 +1,4 @@
 //! Pages and acts of the factories alone.
 
+pub mod acknowledge;
 pub mod round;

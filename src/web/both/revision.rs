@@ -1,0 +1,236 @@
+//! A published revision: the page that a factory makes a style from.
+
+use askama::Template;
+use axum::extract::{Path, State};
+use axum::http::{HeaderMap, StatusCode, header};
+use axum::response::IntoResponse;
+
+use super::changes::last_acknowledged;
+use super::number;
+use super::sheet::{Beside, Sheet};
+use super::sign::{Deal, SideBox, Table};
+use crate::access::{Act, Side, act};
+use crate::exchange::refused::FindingKey;
+use crate::exchange::revision::{Frozen, Standing};
+use crate::language::Text;
+use crate::spec::check::check;
+use crate::spec::document::Header;
+use crate::spec::{Section, StyleId, grade};
+use crate::store::RevisionCard;
+use crate::web::App;
+use crate::web::cached::cached;
+use crate::web::frame::{Frame, name_or_erased};
+use crate::web::may::MayOn;
+use crate::web::page::Answer;
+use crate::web::problem::Problem;
+
+#[derive(Template)]
+#[template(path = "both/revision.html")]
+struct RevisionPage {
+    t: Text,
+    frame: Frame,
+    style: StyleId,
+    side: Side,
+    card: RevisionCard,
+    header: Header,
+    base_size: String,
+    markets: String,
+    by: String,
+    reason: String,
+    sheet: Sheet,
+    accepted: Vec<AcceptedLine>,
+    /// Every other revision, newest first.
+    others: Vec<OtherRevision>,
+    /// The reader's factory has the revision to acknowledge; whether the reader may do it.
+    acknowledging: Option<bool>,
+    /// The revision that the reader's factory acknowledged last, before this one.
+    acknowledged: Option<u32>,
+    deals: Vec<Deal>,
+    /// The reader, as a signature would name them.
+    me: String,
+}
+
+struct AcceptedLine {
+    sentence: String,
+    reason: String,
+}
+
+struct OtherRevision {
+    number: u32,
+    date: String,
+    standing: Standing,
+    /// What changed between the two, the later against the earlier.
+    href: String,
+}
+
+impl RevisionPage {
+    fn here(&self) -> String {
+        format!("/styles/{}/revisions/{}", self.style, self.card.number)
+    }
+
+    /// The current revision, when this is not it and there is one.
+    fn current(&self) -> Option<u32> {
+        match &self.card.standing {
+            Standing::Current => None,
+            Standing::Superseded { current, .. } | Standing::Withdrawn { current, .. } => *current,
+        }
+    }
+
+    fn withdrawn(&self) -> Option<&str> {
+        match &self.card.standing {
+            Standing::Withdrawn { reason, .. } => Some(reason),
+            _ => None,
+        }
+    }
+}
+
+pub async fn show(
+    may: MayOn<act::Read>,
+    State(app): State<App>,
+    Path((_, n)): Path<(String, String)>,
+    headers: HeaderMap,
+) -> Answer {
+    cached(&app, &may, &headers, revision(&app, &may, &n)).await
+}
+
+/// The exact bytes that were hashed, and signed.
+pub async fn document(
+    may: MayOn<act::Read>,
+    State(app): State<App>,
+    Path((_, n)): Path<(String, String)>,
+) -> Answer {
+    let n = number(&n)?;
+    let revision = app.store.revision(&may.permit, n).await?;
+    let bytes = app.store.revision_bytes(&may.permit, n).await?;
+    let name = &revision.frozen.spec.header.number;
+    let plain = name.chars().map(|c| match c {
+        'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
+        _ => '_',
+    });
+    let plain: String = plain.collect();
+    let about = [
+        (header::CONTENT_TYPE, "application/json".to_owned()),
+        (
+            header::CONTENT_DISPOSITION,
+            format!("attachment; filename=\"{plain}-revision-{n}.json\""),
+        ),
+    ];
+    Ok((StatusCode::OK, about, bytes).into_response())
+}
+
+async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<RevisionPage, Problem> {
+    let n = number(n)?;
+    let permit = &may.permit;
+    let (cards, shares, acknowledged, threads, signatures, signed) = tokio::try_join!(
+        app.store.revision_cards(permit),
+        app.store.shares(permit),
+        app.store.acknowledgements(permit),
+        app.store.thread_facts(permit),
+        app.store.signatures(permit),
+        app.store.signed(permit),
+    )?;
+    let card_of = |n: u32| cards.iter().find(|card| card.number == n);
+    let card = card_of(n).ok_or(Problem::NotFound)?;
+    let frozen = app.store.content(permit, card).await?;
+    let last = last_acknowledged(may, &acknowledged, n);
+    let own = acknowledged
+        .iter()
+        .any(|done| permit.tenant() == Some(&done.org) && u32::try_from(done.number) == Ok(n));
+    let before = match last.filter(|_| !own).and_then(card_of) {
+        Some(card) => Some(app.store.content(permit, card).await?),
+        None => None,
+    };
+    let t = may.who.t;
+    let beside = Beside {
+        acknowledged: before.as_deref(),
+        threads: &threads,
+    };
+    let sheet = Sheet::of(t, &frozen, beside);
+    let actor = permit.actor();
+    let table = Table {
+        t,
+        by: actor,
+        style: permit.style(),
+        card,
+        frozen: &frozen,
+        sheet: &sheet,
+        shares: &shares,
+        acknowledged: &acknowledged,
+        threads: &threads,
+        signatures: &signatures,
+        signed: &signed,
+    };
+    let deals = table.deals();
+    let header = frozen.spec.header.clone();
+    let markets = header.markets.iter().map(|it| t.name(it).to_string());
+    let base = frozen.spec.size(&frozen.chart.base_size);
+    Ok(RevisionPage {
+        t,
+        frame: may.who.frame(),
+        style: permit.style().clone(),
+        side: permit.side(),
+        base_size: base.map(|size| size.code.clone()).unwrap_or_default(),
+        markets: markets.collect::<Vec<_>>().join(", "),
+        by: name_or_erased(t, card.published_by.as_deref()),
+        reason: frozen.reason.clone(),
+        accepted: accepted(t, &frozen),
+        others: others(permit.style(), &cards, n),
+        acknowledging: (card.standing == Standing::Current
+            && permit.side() == Side::Factory
+            && !own)
+            .then(|| act::Acknowledge::ROLES.contains(&permit.role())),
+        acknowledged: last.filter(|_| !own),
+        me: name_or_erased(t, may.who.session.name.as_deref()),
+        card: card.clone(),
+        header,
+        sheet,
+        deals,
+    })
+}
+
+/// The warnings that it was published with. Their sentences are made again from the frozen spec; a
+/// warning that the rules of today do not find goes by its code.
+fn accepted(t: Text, frozen: &Frozen) -> Vec<AcceptedLine> {
+    if frozen.accepted.is_empty() {
+        return Vec::new();
+    }
+    let spec = &frozen.spec;
+    let findings = check(spec, &grade(spec));
+    let lines = frozen.accepted.iter().map(|accepted| {
+        let key = FindingKey {
+            code: accepted.code.clone(),
+            item: accepted.item.clone(),
+        };
+        let finding = findings.iter().find(|it| FindingKey::of(it) == key);
+        let sentence = match finding {
+            Some(finding) => t
+                .finding(finding, frozen.chart.unit, frozen.decimal)
+                .to_string(),
+            None => {
+                let item = accepted.item.as_ref().and_then(|id| spec.item(id));
+                let item = item.map(|item| format!("{} {}: ", item.letter(), item.name()));
+                format!("{}{}", item.unwrap_or_default(), accepted.code)
+            }
+        };
+        AcceptedLine {
+            sentence,
+            reason: accepted.reason.clone(),
+        }
+    });
+    lines.collect()
+}
+
+fn others(style: &StyleId, cards: &[RevisionCard], n: u32) -> Vec<OtherRevision> {
+    let others = cards.iter().filter(|card| card.number != n);
+    let others = others.map(|card| OtherRevision {
+        number: card.number,
+        date: card.published_at.date().to_owned(),
+        standing: card.standing.clone(),
+        href: format!(
+            "/styles/{style}/revisions/{}/changes?since={}",
+            card.number.max(n),
+            card.number.min(n)
+        ),
+    });
+    others.collect()
+}
