@@ -13,6 +13,7 @@ mod drawings;
 mod files;
 mod live;
 mod people;
+mod revision;
 mod publish;
 mod style;
 mod rounds;

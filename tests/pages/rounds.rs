@@ -159,7 +159,7 @@ on_both! {
         let form = signing(&page, &round).set("local_time", "2026-03-02T15:00:00+07:00");
         let page = linh.sends_and_opens(form).await;
         page.must_see("Both sides have signed. Nothing is left to do.");
-        page.must_see("2026-03-02T15:00:00+07:00");
+        page.must_see("2026-03-02 15:00 UTC+07:00");
         for line in [
             "Iris (Harrow & Tide) asked for 2 pieces of revision 1.",
             "Linh (Sao Mai Garment) started work.",

@@ -3,5 +3,6 @@
 
 pub mod cast;
 pub mod database;
+pub mod large;
 pub mod past;
 pub mod world;

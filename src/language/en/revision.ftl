@@ -104,17 +104,5 @@ accepted-reason = Reason:
 
 ## Signing
 
-sign-title = Signatures
-sign-fingerprint = Fingerprint:
 sign-not-shared = This style is not shared with a factory yet.
 sign-acknowledged = Acknowledged { $time } UTC
-sign-signed = signed
-sign-waiting = not signed yet
-sign-at = { $time } UTC
-sign-local = { $time }, the signer's own time
-sign-why-not = You cannot sign yet:
-sign-with = Style { $style }, revision { $revision }, with { $factory }.
-sign-as = I sign as { $name }
-sign-button = Sign revision { $revision }
-sign-to-acknowledge = Acknowledge it
-sign-to-thread = Open the { $kind }: { $item }

@@ -127,6 +127,9 @@ sign-fingerprint = Fingerprint
 sign-as = I sign as { $name }, { $role }
 sign-button = Sign
 sign-blocked = You cannot sign yet
+sign-local = { $time }, the signer's own time
+sign-to-acknowledge = Acknowledge it
+sign-to-thread = Open the { $kind }: { $item }
 
 ## History
 

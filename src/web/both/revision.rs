@@ -8,21 +8,22 @@ use axum::response::IntoResponse;
 use super::changes::last_acknowledged;
 use super::number;
 use super::sheet::{Beside, Sheet};
-use super::sign::{Deal, SideBox, Table};
+use super::sign_box::{Facts, SignBox};
 use crate::access::{Act, Side, act};
 use crate::exchange::refused::FindingKey;
 use crate::exchange::revision::{Frozen, Standing};
+use crate::exchange::signature::{Agreement, Subject, SubjectKind, agreement};
 use crate::language::Text;
 use crate::spec::check::check;
 use crate::spec::document::Header;
 use crate::spec::{Section, StyleId, grade};
-use crate::store::RevisionCard;
-use crate::web::App;
+use crate::store::{RevisionCard, Shared};
 use crate::web::cached::cached;
 use crate::web::frame::{Frame, name_or_erased};
 use crate::web::may::MayOn;
 use crate::web::page::Answer;
 use crate::web::problem::Problem;
+use crate::web::{App, shape};
 
 #[derive(Template)]
 #[template(path = "both/revision.html")]
@@ -30,7 +31,6 @@ struct RevisionPage {
     t: Text,
     frame: Frame,
     style: StyleId,
-    side: Side,
     card: RevisionCard,
     header: Header,
     base_size: String,
@@ -46,8 +46,16 @@ struct RevisionPage {
     /// The revision that the reader's factory acknowledged last, before this one.
     acknowledged: Option<u32>,
     deals: Vec<Deal>,
-    /// The reader, as a signature would name them.
-    me: String,
+}
+
+/// What the revision is with one factory, and where both sides sign it.
+struct Deal {
+    factory: String,
+    agreement: Agreement,
+    shape: &'static str,
+    /// In UTC.
+    acknowledged: Option<String>,
+    signing: SignBox,
 }
 
 struct AcceptedLine {
@@ -121,13 +129,14 @@ pub async fn document(
 async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<RevisionPage, Problem> {
     let n = number(n)?;
     let permit = &may.permit;
-    let (cards, shares, acknowledged, threads, signatures, signed) = tokio::try_join!(
+    let (cards, shares, acknowledged, threads, signatures, signed, brand_name) = tokio::try_join!(
         app.store.revision_cards(permit),
         app.store.shares(permit),
         app.store.acknowledgements(permit),
         app.store.thread_facts(permit),
         app.store.signatures(permit),
         app.store.signed(permit),
+        app.store.brand_name(),
     )?;
     let card_of = |n: u32| cards.iter().find(|card| card.number == n);
     let card = card_of(n).ok_or(Problem::NotFound)?;
@@ -146,21 +155,55 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         threads: &threads,
     };
     let sheet = Sheet::of(t, &frozen, beside);
-    let actor = permit.actor();
-    let table = Table {
-        t,
-        by: actor,
-        style: permit.style(),
-        card,
-        frozen: &frozen,
-        sheet: &sheet,
-        shares: &shares,
-        acknowledged: &acknowledged,
-        threads: &threads,
-        signatures: &signatures,
-        signed: &signed,
+    let figures = sheet.figures();
+    let brand_name = brand_name.unwrap_or_default();
+    let deal = |share: &Shared| -> Option<Deal> {
+        let given = |side: Side| {
+            signatures.iter().any(|it| {
+                it.subject == SubjectKind::Revision
+                    && it.subject_id == card.id.as_str()
+                    && it.org == share.org
+                    && it.side == side
+            })
+        };
+        let (by_factory, by_brand) = (given(Side::Factory), given(Side::Brand));
+        // What was agreed under a share that ended stays to be seen.
+        if share.ended_at.is_some() && !by_factory && !by_brand {
+            return None;
+        }
+        let done = acknowledged
+            .iter()
+            .find(|done| done.org == share.org && u32::try_from(done.number) == Ok(n));
+        let agreement = agreement(done.is_some(), by_factory, by_brand);
+        let facts = Facts {
+            subject: Subject::Revision {
+                number: n,
+                digest: &card.digest,
+                standing: &card.standing,
+                shared: share.ended_at.is_none(),
+                acknowledged: done.is_some(),
+            },
+            subject_id: card.id.as_str(),
+            digest: &card.digest,
+            figures: &figures,
+            spec: &frozen.spec,
+            org: &share.org,
+            org_name: &share.name,
+            brand_name: &brand_name,
+            action: format!("/styles/{}/revisions/{n}/sign", permit.style()),
+            signatures: &signatures,
+            threads: &threads,
+            signed: &signed,
+        };
+        Some(Deal {
+            factory: share.name.clone(),
+            shape: shape::agreement(agreement),
+            agreement,
+            acknowledged: done.map(|done| done.at.minute()),
+            signing: SignBox::of(&may.who, permit, facts),
+        })
     };
-    let deals = table.deals();
+    let deals = shares.iter().filter_map(deal).collect();
     let header = frozen.spec.header.clone();
     let markets = header.markets.iter().map(|it| t.name(it).to_string());
     let base = frozen.spec.size(&frozen.chart.base_size);
@@ -168,7 +211,6 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         t,
         frame: may.who.frame(),
         style: permit.style().clone(),
-        side: permit.side(),
         base_size: base.map(|size| size.code.clone()).unwrap_or_default(),
         markets: markets.collect::<Vec<_>>().join(", "),
         by: name_or_erased(t, card.published_by.as_deref()),
@@ -180,7 +222,6 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
             && !own)
             .then(|| act::Acknowledge::ROLES.contains(&permit.role())),
         acknowledged: last.filter(|_| !own),
-        me: name_or_erased(t, may.who.session.name.as_deref()),
         card: card.clone(),
         header,
         sheet,

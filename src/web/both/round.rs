@@ -113,7 +113,7 @@ pub async fn submit_signature(
     form: Form,
 ) -> Answer {
     let id = RoundId::new(round);
-    sign(&may, &app, Sign::Round(&id), &form).await?;
+    sign(&may, &app, Sign::Round(&id), "", &form).await?;
     go(&format!(
         "{}?said=signed#sign",
         address(may.permit.style(), &id)
@@ -162,6 +162,9 @@ pub async fn load(
                     },
                     subject_id: id.as_str(),
                     digest: &digest,
+                    // The record has every value as it was typed.
+                    figures: "",
+                    spec: &round.frozen.spec,
                     org: &round.org,
                     org_name: &round.org_name,
                     brand_name: &store.brand_name().await?.unwrap_or_default(),
