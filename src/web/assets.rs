@@ -47,7 +47,6 @@ assets! {
     "live.js" "text/javascript; charset=utf-8" ["live.js"];
     "panel.js" "text/javascript; charset=utf-8" ["panel.js"];
     "photo.js" "text/javascript; charset=utf-8" ["photo.js"];
-    "local_time.js" "text/javascript; charset=utf-8" ["local_time.js"];
 }
 
 /// The address of an asset, with its version. A name that is not there stays without one, and

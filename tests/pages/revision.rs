@@ -64,7 +64,7 @@ on_both! {
         page.must_see("After garment finish");
         // Colours in words; a screen value only as a square.
         page.must_see("Ink H&T Ink");
-        page.must_see("dyed to match P1 Main fabric");
+        page.must_see("dyed to match P1");
         page.must_see("natural");
         page.must_see("none");
         assert!(!page.text().contains("style=\""));

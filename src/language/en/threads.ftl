@@ -30,9 +30,6 @@ item-removed-why = Revision { $revision } has this no more. What was said about 
 
 ## Colour patches
 
-patch-none = none
-patch-natural = natural
-patch-dyed-to-match = dyed to match { $part }
 patch-approximate = screen colour approximate
 
 ## Threads on an item

@@ -30,14 +30,14 @@ pub enum Shape {
 /// What a part is in a colourway; nothing where the cell is empty.
 pub fn patch(t: Text, colourways: &Colourways, colourway: &ItemId, part: &ItemId) -> Option<Patch> {
     let patch = match colourways.cell(colourway, part)? {
-        Cell::None {} => plain(Shape::None, t.say("patch-none").to_string()),
-        Cell::Natural {} => plain(Shape::Natural, t.say("patch-natural").to_string()),
+        Cell::None {} => plain(Shape::None, t.say("cell-none").to_string()),
+        Cell::Natural {} => plain(Shape::Natural, t.say("cell-natural").to_string()),
         Cell::Colour(colour) => Patch {
-            shape: match colour.screen {
+            shape: match screen_colour(colour) {
                 Some(_) => Shape::Filled,
                 None => Shape::Unknown,
             },
-            fill: colour.screen.clone(),
+            fill: screen_colour(colour),
             name: colour.name.clone(),
             reference: colour.reference.clone(),
         },
@@ -45,21 +45,28 @@ pub fn patch(t: Text, colourways: &Colourways, colourway: &ItemId, part: &ItemId
             let letter = colourways.parts.iter().find(|part| part.id == *other);
             let letter = letter.map_or("", |part| part.letter.as_str());
             let fill = match colourways.cell(colourway, other) {
-                Some(Cell::Colour(Colour { screen, .. })) => screen.clone(),
+                Some(Cell::Colour(colour)) => screen_colour(colour),
                 _ => None,
             };
             Patch {
                 fill,
                 ..plain(
                     Shape::DyedToMatch,
-                    t.say("patch-dyed-to-match")
-                        .with("part", letter)
-                        .to_string(),
+                    t.say("cell-dyed-to-match").with("part", letter).to_string(),
                 )
             }
         }
     };
     Some(patch)
+}
+
+/// Only what can be nothing but a colour is written into a picture.
+fn screen_colour(colour: &Colour) -> Option<String> {
+    let hex = |text: &&String| {
+        let digits = text.strip_prefix('#').unwrap_or_default();
+        digits.len() == 6 && digits.bytes().all(|byte| byte.is_ascii_hexdigit())
+    };
+    colour.screen.as_ref().filter(hex).cloned()
 }
 
 fn plain(shape: Shape, name: String) -> Patch {

@@ -7,6 +7,7 @@ use axum::response::IntoResponse;
 
 use super::changes::last_acknowledged;
 use super::number;
+use super::patch::Shape;
 use super::sheet::{Beside, Sheet};
 use super::sign_box::{Facts, SignBox};
 use crate::access::{Act, Side, act};

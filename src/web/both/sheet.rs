@@ -3,12 +3,13 @@
 
 use std::collections::BTreeSet;
 
+use super::patch::{Patch, patch};
 use crate::exchange::revision::Frozen;
 use crate::exchange::thread::{Kind, State, Thread};
 use crate::language::{Text, other_unit, shown};
 use crate::spec::change::{self, changes, touched};
 use crate::spec::chart::Row;
-use crate::spec::document::{Cell, Drawing, Point};
+use crate::spec::document::{Drawing, Point};
 use crate::spec::{DecimalSign, Item, ItemId, Length, Unit};
 
 pub struct Sheet {
@@ -86,18 +87,15 @@ pub struct PartRow {
     pub item: ItemId,
     pub letter: String,
     pub name: String,
-    pub cells: Vec<Patch>,
+    pub cells: Vec<PartCell>,
     pub about: About,
 }
 
 /// A part in one colourway.
-pub struct Patch {
-    /// `none`, `natural`, `match`, `colour`; `empty` draws nothing.
-    pub shape: &'static str,
-    /// `#rrggbb`; empty when there is no screen value.
-    pub fill: String,
-    pub name: String,
-    pub reference: String,
+pub struct PartCell {
+    /// `None`: empty, which is not *none*.
+    pub patch: Option<Patch>,
+    /// What it was in the revision that was acknowledged, if that was something else.
     pub old: Option<String>,
 }
 
@@ -150,7 +148,8 @@ impl Sheet {
         lines.push(tabs(self.colourways.iter().map(String::as_str)));
         for part in &self.parts {
             let cells = part.cells.iter();
-            let cells = cells.flat_map(|cell| [&cell.name, &cell.reference]);
+            let cells = cells.filter_map(|cell| cell.patch.as_ref());
+            let cells = cells.flat_map(|patch| [&patch.name, &patch.reference]);
             let text = [&part.letter, &part.name].into_iter().chain(cells);
             lines.push(tabs(text.map(String::as_str)));
         }
@@ -359,43 +358,23 @@ impl<'a> Writer<'a> {
             cells: matrix
                 .colourways
                 .iter()
-                .map(|colourway| self.patch(&colourway.id, &part.id))
+                .map(|colourway| self.cell(&colourway.id, &part.id))
                 .collect(),
             about: self.about(&part.id),
         });
         rows.collect()
     }
 
-    fn patch(&self, colourway: &ItemId, part: &ItemId) -> Patch {
-        let spec = &self.frozen.spec;
-        let cell = spec.colourways.cell(colourway, part);
+    fn cell(&self, colourway: &ItemId, part: &ItemId) -> PartCell {
+        let matrix = &self.frozen.spec.colourways;
         let old = self.old.and_then(|old| {
             let was_there = old.spec.item(part).is_some() && old.spec.item(colourway).is_some();
             let before = old.spec.colourways.cell(colourway, part);
-            (was_there && before != cell).then(|| self.t.cell(before, &old.spec))
+            let differs = before != matrix.cell(colourway, part);
+            (was_there && differs).then(|| self.t.cell(before, &old.spec))
         });
-        let fill = |cell: Option<&Cell>| match cell {
-            Some(Cell::Colour(colour)) => screen_colour(colour.screen.as_deref()),
-            _ => String::new(),
-        };
-        let (shape, fill, name, reference) = match cell {
-            None => ("empty", String::new(), self.t.cell(None, spec), ""),
-            Some(Cell::None {}) => ("none", String::new(), self.t.cell(cell, spec), ""),
-            Some(Cell::Natural {}) => ("natural", String::new(), self.t.cell(cell, spec), ""),
-            Some(Cell::DyedToMatch { part }) => {
-                let matched = fill(spec.colourways.cell(colourway, part));
-                ("match", matched, self.t.cell(cell, spec), "")
-            }
-            Some(Cell::Colour(colour)) => {
-                let reference = colour.reference.as_str();
-                ("colour", fill(cell), colour.name.clone(), reference)
-            }
-        };
-        Patch {
-            shape,
-            fill,
-            name,
-            reference: reference.to_owned(),
+        PartCell {
+            patch: patch(self.t, matrix, colourway, part),
             old,
         }
     }
@@ -414,13 +393,4 @@ impl<'a> Writer<'a> {
             changed: self.touched.contains(item),
         }
     }
-}
-
-/// Only what can be nothing but a colour is written into a picture.
-fn screen_colour(typed: Option<&str>) -> String {
-    let hex = |text: &&str| {
-        let digits = text.strip_prefix('#').unwrap_or_default();
-        digits.len() == 6 && digits.bytes().all(|byte| byte.is_ascii_hexdigit())
-    };
-    typed.filter(hex).unwrap_or_default().to_owned()
 }
