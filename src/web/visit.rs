@@ -5,7 +5,7 @@ use std::sync::Arc;
 use axum::extract::{Request, State};
 use axum::http::{Extensions, HeaderMap, HeaderValue, header};
 use axum::middleware::Next;
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 
 use super::App;
 use super::problem::Problem;
@@ -75,7 +75,14 @@ pub async fn dress(State(app): State<App>, mut request: Request, next: Next) -> 
     let get = request.method().is_safe();
     let visitor = match Visitor::read(&app, request.headers()).await {
         Ok(visitor) => visitor,
-        Err(problem) => return problem.into_response(),
+        Err(problem) => {
+            // Nobody knows who asks, but they still read what to tell.
+            let nobody = Visitor::of(&Extensions::new());
+            return match json {
+                true => problem.json(nobody.t),
+                false => problem.page(&nobody),
+            };
+        }
     };
     request.extensions_mut().insert(visitor.clone());
     let mut response = next.run(request).await;

@@ -9,6 +9,9 @@
 //! assert_eq!(page.goes_to(), "/styles/1?said=moved");
 //! ```
 
+#[path = "pages/form.rs"]
+mod form;
+
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -16,13 +19,16 @@ use axum::Router;
 use axum::body::{Body, to_bytes};
 use axum::http::{HeaderMap, Method, Request, StatusCode, header};
 use fellseam::files::{Files, Limits, Renderer};
-use fellseam::store::Db;
+use fellseam::store::{Db, Store};
 use fellseam::web::{App, Settings, router};
-use scraper::{ElementRef, Html, Selector};
+use scraper::{Html, Selector};
 use tempfile::TempDir;
 use tower::ServiceExt;
 
 use crate::support::cast::{Cast, Person, pictures};
+
+pub use form::FormOf;
+use form::fields;
 
 /// Everybody of the cast, and the pages that they meet.
 pub struct Site {
@@ -47,22 +53,14 @@ impl Site {
     }
 
     pub async fn of(cast: Cast, public_url: &str, demo: bool) -> Site {
-        let folder = tempfile::tempdir().expect("a temporary folder");
-        let files = Files::open(folder.path()).await.expect("a folder of files");
+        let (app, folder) = serves(cast.store.clone(), public_url, demo).await;
+        let files = app.files.clone();
         // The cast knows its drawing by its digest: here are the bytes.
         let drawing = files.put("the front of the half-zip").await.expect("kept");
         for picture in pictures(&drawing) {
             let bytes = format!("{drawing} {} pixels wide", picture.width);
             files.put(bytes).await.expect("kept");
         }
-        let program = env!("CARGO_BIN_EXE_fellseam");
-        let renderer = Renderer::new(program, Limits::default(), None);
-        let settings = Settings {
-            public_url: public_url.to_owned(),
-            demo,
-            behind_proxy: false,
-        };
-        let app = App::new(cast.store.clone(), files.clone(), renderer, settings);
         Site {
             style: format!("/styles/{}", cast.brand.style),
             router: router(app.clone()),
@@ -75,11 +73,7 @@ impl Site {
 
     /// A browser that nobody is signed in with.
     pub fn stranger(&self) -> Browser {
-        Browser {
-            router: self.router.clone(),
-            cookies: BTreeMap::new(),
-            headers: HeaderMap::new(),
-        }
+        Browser::on(self.router.clone())
     }
 
     /// A browser with this person's session.
@@ -95,6 +89,20 @@ impl Site {
             .insert(name.to_owned(), person.signs_in().await);
         browser
     }
+}
+
+/// The service on a store, and the folder of its files.
+pub async fn serves(store: Store, public_url: &str, demo: bool) -> (App, TempDir) {
+    let folder = tempfile::tempdir().expect("a temporary folder");
+    let files = Files::open(folder.path()).await.expect("a folder of files");
+    let program = env!("CARGO_BIN_EXE_fellseam");
+    let renderer = Renderer::new(program, Limits::default(), None);
+    let settings = Settings {
+        public_url: public_url.to_owned(),
+        demo,
+        behind_proxy: false,
+    };
+    (App::new(store, files, renderer, settings), folder)
 }
 
 /// Keeps cookies, and sends forms as they stand on the page.
@@ -114,23 +122,15 @@ pub struct Page {
     path: String,
 }
 
-/// A form of a page, filled as the page filled it.
-#[derive(Debug, Clone)]
-pub struct FormOf {
-    pub action: String,
-    pub fields: Vec<(String, String)>,
-    pub files: Vec<FileOf>,
-}
-
-/// A file to send with a form.
-#[derive(Debug, Clone)]
-pub struct FileOf {
-    pub field: String,
-    pub name: String,
-    pub bytes: Vec<u8>,
-}
-
 impl Browser {
+    pub fn on(router: Router) -> Browser {
+        Browser {
+            router,
+            cookies: BTreeMap::new(),
+            headers: HeaderMap::new(),
+        }
+    }
+
     /// One GET; redirects are not followed.
     pub async fn visits(&mut self, path: &str) -> Page {
         let request = Request::builder().method(Method::GET).uri(path);
@@ -394,106 +394,5 @@ impl Page {
                 files: Vec::new(),
             })
             .collect()
-    }
-}
-
-/// What a browser would send of a form whose first plain button is pressed.
-fn fields(form: ElementRef<'_>) -> Vec<(String, String)> {
-    let every = Selector::parse("input, select, textarea, button").expect("a selector");
-    let options = Selector::parse("option").expect("a selector");
-    let mut fields = Vec::new();
-    for element in form.select(&every) {
-        let Some(name) = element.attr("name") else {
-            continue;
-        };
-        if element.attr("disabled").is_some() {
-            continue;
-        }
-        let kind = element.attr("type").unwrap_or_default();
-        let value = match element.value().name() {
-            "select" => {
-                let all: Vec<ElementRef<'_>> = element.select(&options).collect();
-                let chosen = all
-                    .iter()
-                    .find(|option| option.attr("selected").is_some())
-                    .or(all.first());
-                chosen.map(|option| {
-                    let text = || option.text().collect::<String>();
-                    option.attr("value").map_or_else(text, ToOwned::to_owned)
-                })
-            }
-            "textarea" => Some(element.text().collect()),
-            "button" => None,
-            _ if matches!(kind, "checkbox" | "radio") => {
-                let value = element.attr("value").unwrap_or("on");
-                element.attr("checked").map(|_| value.to_owned())
-            }
-            _ if matches!(kind, "file" | "submit") => None,
-            _ => Some(element.attr("value").unwrap_or_default().to_owned()),
-        };
-        if let Some(value) = value {
-            fields.push((name.to_owned(), value));
-        }
-    }
-    fields
-}
-
-impl FormOf {
-    /// Types into a field, chooses, ticks; a field that was not there is added, as a button's name.
-    pub fn set(mut self, name: &str, value: &str) -> Self {
-        match self.fields.iter_mut().find(|(field, _)| field == name) {
-            Some((_, old)) => *old = value.to_owned(),
-            None => self.fields.push((name.to_owned(), value.to_owned())),
-        }
-        self
-    }
-
-    /// Ticks one more box of the same name.
-    pub fn tick(mut self, name: &str, value: &str) -> Self {
-        self.fields.push((name.to_owned(), value.to_owned()));
-        self
-    }
-
-    /// Takes the ticks of this name away.
-    pub fn untick(mut self, name: &str) -> Self {
-        self.fields.retain(|(field, _)| field != name);
-        self
-    }
-
-    /// What stands in a field; empty when it is not there.
-    pub fn value(&self, name: &str) -> &str {
-        let field = self.fields.iter().find(|(field, _)| field == name);
-        field.map_or("", |(_, value)| value)
-    }
-
-    pub fn attach(mut self, field: &str, name: &str, bytes: &[u8]) -> Self {
-        self.files.push(FileOf {
-            field: field.to_owned(),
-            name: name.to_owned(),
-            bytes: bytes.to_vec(),
-        });
-        self
-    }
-
-    fn multipart(&self, boundary: &str) -> Vec<u8> {
-        let mut body = Vec::new();
-        for (name, value) in &self.fields {
-            let head = format!(
-                "--{boundary}\r\ncontent-disposition: form-data; name=\"{name}\"\r\n\r\n{value}\r\n"
-            );
-            body.extend_from_slice(head.as_bytes());
-        }
-        for file in &self.files {
-            let head = format!(
-                "--{boundary}\r\ncontent-disposition: form-data; name=\"{}\"; filename=\"{}\"\r\n\
-                 content-type: application/octet-stream\r\n\r\n",
-                file.field, file.name
-            );
-            body.extend_from_slice(head.as_bytes());
-            body.extend_from_slice(&file.bytes);
-            body.extend_from_slice(b"\r\n");
-        }
-        body.extend_from_slice(format!("--{boundary}--\r\n").as_bytes());
-        body
     }
 }
