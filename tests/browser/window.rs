@@ -9,7 +9,7 @@ use std::time::Duration;
 use serde_json::{Value, json};
 use tempfile::TempDir;
 use thirtyfour::prelude::*;
-use thirtyfour::{BrowserCapabilitiesHelper, ChromiumLikeCapabilities, LoggingPrefsLogLevel};
+use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel};
 use tokio::io::{AsyncBufReadExt, BufReader};
 use tokio::process::{Child, Command};
 

@@ -69,6 +69,12 @@ impl FormOf {
         self
     }
 
+    /// Ticks one more box of the same name.
+    pub fn tick(mut self, name: &str, value: &str) -> Self {
+        self.fields.push((name.to_owned(), value.to_owned()));
+        self
+    }
+
     /// Takes the ticks of this name away.
     pub fn untick(mut self, name: &str) -> Self {
         self.fields.retain(|(field, _)| field != name);
