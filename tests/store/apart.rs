@@ -4,7 +4,6 @@ use std::collections::BTreeSet;
 
 use fellseam::exchange::round::Outcome;
 use fellseam::spec::Section;
-use fellseam::spec::example::half_zip;
 use fellseam::store::{Saved, ThreadMove, What};
 
 use crate::support::cast::*;
@@ -13,8 +12,7 @@ use crate::walk::whole_walk;
 
 /// The same cast at work on a second style, where a little of everything happened.
 async fn second_style(cast: &Cast) -> (Brand, Factory) {
-    let mut spec = half_zip(drawing());
-    spec.header.number = "HT-205".to_owned();
+    let mut spec = another_style();
     spec.header.name = "Reef half-zip".to_owned();
     let style = cast.brand.lead.starts(&spec).await;
     let (brand, sao_mai) = (cast.brand.on(&style), cast.sao_mai.on(&style));
@@ -97,7 +95,16 @@ on_both! {
         let (spec, versions) = second.draft().await;
         assert_eq!(spec.header.name, "Reef half-zip");
         assert!(versions.values().all(|version| *version == 1));
-        second.edits(|spec| set_base(spec, "point-c", "30")).await;
+        second.edits(|spec| {
+            set_base(spec, "point-c", "30");
+            spec.header.name = "Ledge half-zip".to_owned();
+        }).await;
+        let names = [first, &second].map(async |brand: &Brand| {
+            cast.store.style_name(&brand.reads().await).await.unwrap().name
+        });
+        let [first_name, second_name] = names;
+        assert_eq!(first_name.await, "Shoal half-zip");
+        assert_eq!(second_name.await, "Ledge half-zip");
         let lost = second.saves(Section::Points, 1, &spec).await.unwrap();
         let Saved::Lost(id) = lost else { panic!("{lost:?}") };
 

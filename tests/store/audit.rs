@@ -11,18 +11,19 @@ use crate::walk::whole_walk;
 
 async fn faults(store: &Store) -> BTreeSet<String> {
     let faults = store.audit().await.unwrap().faults;
-    faults
+    let count = faults.len();
+    let faults: BTreeSet<String> = faults
         .into_iter()
         .map(|it| format!("{}: {}", it.what, it.why))
-        .collect()
+        .collect();
+    assert_eq!(faults.len(), count, "one was named twice: {faults:#?}");
+    faults
 }
 
 on_both! {
     async fn after_a_whole_walk_all_holds(db) {
         let cast = whole_walk(db).await;
-        let mut second = fellseam::spec::example::half_zip(drawing());
-        second.header.number = "HT-205".to_owned();
-        cast.brand.lead.starts(&second).await;
+        cast.brand.lead.starts(&another_style()).await;
 
         let audit = cast.store.audit().await.unwrap();
         let entries = cast.brand.ledger().await.len() + 1;
@@ -219,6 +220,8 @@ on_both! {
 on_both! {
     async fn texts_that_were_changed_or_removed_are_named(db, address) {
         let cast = whole_walk(db).await;
+        // Each fault is its own style's.
+        cast.brand.lead.starts(&another_style()).await;
         let mut past = Past::the_guards(&address).await;
         for (kind, noun) in [
             ("message", "message "),

@@ -25,6 +25,8 @@ on_both! {
     async fn the_texts_are_gone_and_the_audit_counts_them(db) {
         let cast = whole_walk(db.clone()).await;
         let Cast { store, brand, sao_mai, .. } = &cast;
+        // A style that they have nothing to do with.
+        brand.lead.starts(&another_style()).await;
         let linh = &sao_mai.lead.actor.person;
         store.set_password(&sao_mai.lead.may(), "linh", "hash").await.unwrap();
         let entries = brand.ledger().await;

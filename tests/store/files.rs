@@ -57,8 +57,8 @@ on_both! {
     async fn a_file_of_another_style_is_not_there(db) {
         let cast = Cast::with_revision(db).await;
         let Cast { store, brand, sao_mai, .. } = &cast;
-        let mut spec = fellseam::spec::example::half_zip(Digest::of(b"another front"));
-        spec.header.number = "HT-205".to_owned();
+        let mut spec = another_style();
+        spec.drawings.drawings[0].file = Digest::of(b"another front");
         let style = brand.lead.starts(&spec).await;
         let other = brand.on(&style);
         assert!(is_missing(&store.original(&other.reads().await, &drawing()).await));

@@ -149,9 +149,7 @@ on_both! {
     async fn a_key_that_is_being_kept_for_another_style_is_refused(db) {
         let cast = Cast::with_revision(db.clone()).await;
         let Cast { store, brand, sao_mai, .. } = &cast;
-        let mut spec = fellseam::spec::example::half_zip(drawing());
-        spec.header.number = "HT-205".to_owned();
-        let style = brand.lead.starts(&spec).await;
+        let style = brand.lead.starts(&another_style()).await;
         let (other_brand, other_factory) = (brand.on(&style), sao_mai.on(&style));
         other_brand.publishes("First issue").await.unwrap();
         other_brand.shares_with(sao_mai).await.unwrap();

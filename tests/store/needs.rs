@@ -118,9 +118,7 @@ on_both! {
     async fn what_waits_longest_comes_first_over_all_styles(db) {
         let cast = Cast::with_revision(db).await;
         let Cast { brand, sao_mai, meghna, .. } = &cast;
-        let mut spec = fellseam::spec::example::half_zip(drawing());
-        spec.header.number = "HT-205".to_owned();
-        let style = brand.lead.starts(&spec).await;
+        let style = brand.lead.starts(&another_style()).await;
         let second = brand.on(&style);
         second.publishes("First issue").await.unwrap();
         second.shares_with(meghna).await.unwrap();

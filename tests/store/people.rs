@@ -170,3 +170,29 @@ on_both! {
         assert_eq!(session.actor, hoa.actor);
     }
 }
+
+on_both! {
+    async fn a_page_that_was_made_is_made_again_after_every_act_and_renaming(db) {
+        let cast = Cast::with_revision(db).await;
+        let Cast { store, brand, sao_mai, .. } = &cast;
+        let edition = async |of: &Person| {
+            let facts = store.style_facts(&of.actor, &brand.style).await.unwrap();
+            facts.unwrap().edition
+        };
+        let first = edition(&brand.lead).await;
+        assert_eq!(edition(&sao_mai.hands).await, first);
+        sao_mai.acknowledges(1).await.unwrap();
+        let second = edition(&brand.lead).await;
+        assert_ne!(second, first);
+        store.rename(&sao_mai.lead.may(), "Linh Trần", "vi").await.unwrap();
+        let third = edition(&brand.lead).await;
+        assert_ne!(third, second);
+        let link = store.new_link(&sao_mai.lead.may(), &sao_mai.hands.actor.person).await.unwrap();
+        assert_eq!(edition(&brand.lead).await, third);
+        store.use_way_in(&link, Some(("Hoa Lê", "vi"))).await.unwrap();
+        let fourth = edition(&brand.lead).await;
+        assert_ne!(fourth, third);
+        store.erase(&sao_mai.lead.actor.person).await.unwrap();
+        assert_ne!(edition(&brand.lead).await, fourth);
+    }
+}

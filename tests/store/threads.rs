@@ -322,9 +322,7 @@ on_both! {
         let cast = Cast::with_revision(db).await;
         let Cast { brand, sao_mai, .. } = &cast;
         let thread = sao_mai.asks("point-c", "With the rib?").await.unwrap();
-        let mut second = fellseam::spec::example::half_zip(drawing());
-        second.header.number = "HT-205".to_owned();
-        let style = brand.lead.starts(&second).await;
+        let style = brand.lead.starts(&another_style()).await;
         let (brand, sao_mai) = (brand.on(&style), sao_mai.on(&style));
         brand.publishes("First issue").await.unwrap();
         brand.shares_with(&sao_mai).await.unwrap();

@@ -103,9 +103,7 @@ on_both! {
     async fn acts_on_two_styles_go_side_by_side(db) {
         let cast = Cast::with_revision(db).await;
         let Cast { store, brand, sao_mai, .. } = &cast;
-        let mut spec = fellseam::spec::example::half_zip(drawing());
-        spec.header.number = "HT-205".to_owned();
-        let style = brand.lead.starts(&spec).await;
+        let style = brand.lead.starts(&another_style()).await;
         let second = brand.on(&style);
         second.publishes("First issue").await.unwrap();
         second.shares_with(sao_mai).await.unwrap();

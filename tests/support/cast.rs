@@ -89,6 +89,13 @@ pub fn drawing() -> Digest {
     Digest::of(b"the front of the half-zip")
 }
 
+/// A second style, HT-205: the same half-zip under another number.
+pub fn another_style() -> Spec {
+    let mut spec = half_zip(drawing());
+    spec.header.number = "HT-205".to_owned();
+    spec
+}
+
 pub fn item(id: &str) -> ItemId {
     ItemId::new(id)
 }
