@@ -15,7 +15,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::Serialize;
 
-use super::{Read, Row, Store, StoreError, values};
+use super::{Read, Row, Store, StoreError, Tx, values};
 use crate::exchange::ledger::{self, Act, Entry, Head, Salt};
 use crate::exchange::revision::Frozen;
 use crate::spec::{Digest, StyleId};
@@ -90,14 +90,15 @@ struct Named<T> {
 
 /// The audit of one style.
 struct OfStyle<'a> {
-    store: &'a Store,
+    /// Holds the style's lock: no act comes between the statements.
+    tx: &'a Tx,
     audit: &'a mut Audit,
     style: StyleId,
     entries: Vec<Entry>,
 }
 
 impl Store {
-    /// Checks the database, style after style.
+    /// Checks the database, style after style. Acts on a style wait while it is looked at.
     pub async fn audit(&self) -> Result<Audit, StoreError> {
         let mut audit = Audit::default();
         let styles: Vec<(StyleId,)> = self
@@ -106,8 +107,15 @@ impl Store {
             .await?;
         for (style,) in styles {
             audit.styles += 1;
+            // Never committed: there is nothing to keep.
+            let tx = self.db.begin().await?;
+            tx.run(
+                "UPDATE ledger_head SET seq = seq WHERE style = $1",
+                values![style],
+            )
+            .await?;
             let mut of = OfStyle {
-                store: self,
+                tx: &tx,
                 audit: &mut audit,
                 style,
                 entries: Vec::new(),
@@ -167,17 +175,15 @@ impl OfStyle<'_> {
     /// Walks along the chain and names the first entry that does not hold; then every entry whose
     /// columns, which decide who reads it, do not say what its text says.
     async fn chain(&mut self) -> Result<(), StoreError> {
-        let (seq, hash): (i64, String) = self
-            .store
-            .db
-            .one(
+        let head: Option<(i64, String)> = self
+            .tx
+            .maybe(
                 "SELECT seq, hash FROM ledger_head WHERE style = $1",
                 values![self.style],
             )
             .await?;
         let rows: Vec<LedgerRow> = self
-            .store
-            .db
+            .tx
             .all(
                 "SELECT seq, at, act, person, visible_to, internal, body, hash FROM ledger \
                  WHERE style = $1 ORDER BY seq",
@@ -185,9 +191,15 @@ impl OfStyle<'_> {
             )
             .await?;
         self.audit.entries += rows.len();
-        let kept = Head {
-            seq: u64::try_from(seq).unwrap_or_default(),
-            hash: digest(hash),
+        let kept = match head {
+            Some((seq, hash)) => Head {
+                seq: u64::try_from(seq).unwrap_or_default(),
+                hash: digest(hash),
+            },
+            None => {
+                self.fault("ledger", "the head beside it is gone");
+                Head::start(&self.style)
+            }
         };
         let hashes: Vec<Digest> = rows.iter().map(|row| digest(row.hash.clone())).collect();
         let bodies = rows.iter().map(|row| row.body.as_str()).zip(&hashes);
@@ -217,8 +229,7 @@ impl OfStyle<'_> {
     /// Every revision's bytes.
     async fn documents(&mut self) -> Result<(), StoreError> {
         let rows: Vec<DocumentRow> = self
-            .store
-            .db
+            .tx
             .all(
                 "SELECT number, format, published_at, bytes, digest FROM revision \
                  WHERE style = $1 ORDER BY number",
@@ -249,7 +260,7 @@ impl OfStyle<'_> {
     where
         Named<T>: Row,
     {
-        let rows: Vec<Named<T>> = self.store.db.all(sql, values![self.style]).await?;
+        let rows: Vec<Named<T>> = self.tx.all(sql, values![self.style]).await?;
         Ok(rows
             .into_iter()
             .map(|named| (named.what, named.row))
@@ -281,8 +292,7 @@ impl OfStyle<'_> {
     /// against the ledger already.
     async fn texts(&mut self) -> Result<(), StoreError> {
         let rows: Vec<TextRow> = self
-            .store
-            .db
+            .tx
             .all(
                 "SELECT 'message ' || m.id AS what, m.person, m.text_hash AS hash, \
                  x.person AS owner, x.salt, x.content, x.erased_at FROM message m \

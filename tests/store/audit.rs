@@ -301,7 +301,10 @@ on_both! {
         assert!(!faults(&cast.store).await.is_empty(), "and nonsense stops no audit");
         past.run("UPDATE ledger SET hash = 'nonsense' WHERE seq = 1").await;
         past.run("UPDATE ledger_head SET hash = 'nonsense'").await;
+        assert!(!faults(&cast.store).await.is_empty());
+        past.run("DELETE FROM ledger_head").await;
         let found = faults(&cast.store).await;
         assert!(found.iter().any(|fault| fault.starts_with("ledger entry 1: ")), "{found:#?}");
+        assert!(found.contains("ledger: the head beside it is gone"), "{found:#?}");
     }
 }

@@ -157,3 +157,27 @@ on_both! {
         assert_eq!(brand.thread(&thread).await.messages.len(), 1);
     }
 }
+
+on_both! {
+    async fn an_audit_among_acts_sees_each_style_at_rest(db) {
+        let cast = Cast::with_revision(db).await;
+        let Cast { store, sao_mai, .. } = &cast;
+        let thread = sao_mai.asks("point-c", "With the rib?").await.unwrap();
+        let mut says = tokio::task::JoinSet::new();
+        for _ in 0..4 {
+            let (sao_mai, thread) = (sao_mai.clone(), thread.clone());
+            says.spawn(async move {
+                for n in 0..15 {
+                    sao_mai.says(&thread, &n.to_string()).await.unwrap();
+                }
+            });
+        }
+        let mut audits = 0;
+        while !says.is_empty() {
+            assert_eq!(store.audit().await.unwrap().faults, []);
+            audits += 1;
+            while says.try_join_next().is_some() {}
+        }
+        assert!(audits > 1, "none of them was among acts");
+    }
+}

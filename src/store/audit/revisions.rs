@@ -66,8 +66,7 @@ impl OfStyle<'_> {
 
     pub(super) async fn sections(&mut self) -> Result<(), StoreError> {
         let rows: Vec<(i64, String, i64)> = self
-            .store
-            .db
+            .tx
             .all(
                 "SELECT r.number, s.section, s.version FROM revision_section s \
                  JOIN revision r ON r.id = s.revision WHERE r.style = $1",

@@ -62,8 +62,7 @@ impl OfStyle<'_> {
 
     pub(super) async fn pieces(&mut self) -> Result<(), StoreError> {
         let rows: Vec<(String, String, i64, String)> = self
-            .store
-            .db
+            .tx
             .all(
                 "SELECT p.round, p.id, p.number, p.size FROM piece p \
                  JOIN round r ON r.id = p.round WHERE r.style = $1 ORDER BY p.round, p.number",
