@@ -19,7 +19,7 @@ use tokio::net::TcpListener;
 
 use self::folder::Folder;
 use self::story::Behind;
-use super::serve::{Door, start_log, until_stopped};
+use super::serve::{Door, asked_to_stop, start_log, until_stopped};
 use super::{Ended, Place, open};
 use crate::spec::PersonId;
 use crate::web::{App, Settings};
@@ -65,13 +65,14 @@ impl Demo {
                 }
             };
             let store = open::store(&place, open::world()).await?;
+            let asked = asked_to_stop()?;
             println!(
                 "{}",
                 guide::guide(&store, &owner, &settings.public_url).await?
             );
             let files = open::files(&place).await?;
             let app = App::new(store, files, open::renderer()?, settings);
-            until_stopped(app, listener).await?;
+            until_stopped(app, listener, asked).await?;
             Ok(ExitCode::SUCCESS)
         })?
     }
@@ -85,6 +86,7 @@ async fn fill(place: &Place, settings: &Settings) -> Result<PersonId, Failed> {
     let files = open::files(place).await?;
     let app = App::new(store, files, open::renderer()?, settings.clone());
     let owner = story::tell(&app, &behind).await;
+    app.stop();
     app.store.close().await;
     owner
 }

@@ -7,6 +7,7 @@ use std::time::Duration;
 
 use clap::{Args, ValueEnum};
 use tokio::net::TcpListener;
+use tokio::signal::unix::{SignalKind, signal};
 use tracing_subscriber::EnvFilter;
 
 use super::{Ended, Place, open};
@@ -65,6 +66,7 @@ impl Serve {
                 println!("Nobody is here yet. Open this link once to set up:");
                 println!("  {public_url}/set-up/{key}");
             }
+            let asked = asked_to_stop()?;
             println!("Fellseam listens on http://{address}");
             let settings = Settings {
                 public_url,
@@ -73,7 +75,7 @@ impl Serve {
             };
             let files = open::files(&self.place).await?;
             let app = App::new(store, files, open::renderer()?, settings);
-            until_stopped(app, listener).await?;
+            until_stopped(app, listener, asked).await?;
             Ok(ExitCode::SUCCESS)
         })?
     }
@@ -108,13 +110,17 @@ fn public_url(given: Option<&str>, address: SocketAddr) -> Result<String, String
     }
 }
 
-/// Serves until Ctrl-C or SIGTERM; requests under way are answered first.
-pub async fn until_stopped(app: App, listener: TcpListener) -> io::Result<()> {
+/// Serves until it is asked to stop; requests under way are answered first.
+pub async fn until_stopped(
+    app: App,
+    listener: TcpListener,
+    asked: impl Future<Output = ()> + Send + 'static,
+) -> io::Result<()> {
     let (stop, stopped) = tokio::sync::watch::channel(false);
     let store = app.store.clone();
     let streams = app.clone();
     tokio::spawn(async move {
-        asked_to_stop().await;
+        asked.await;
         tracing::info!("stopping");
         streams.stop();
         let _ = stop.send(true);
@@ -136,20 +142,17 @@ pub async fn until_stopped(app: App, listener: TcpListener) -> io::Result<()> {
     Ok(())
 }
 
-async fn asked_to_stop() {
-    let interrupted = tokio::signal::ctrl_c();
-    #[cfg(unix)]
-    {
-        use tokio::signal::unix::{SignalKind, signal};
-        if let Ok(mut terminated) = signal(SignalKind::terminate()) {
-            tokio::select! {
-                _ = interrupted => {}
-                _ = terminated.recv() => {}
-            }
-            return;
+/// Ends when somebody presses Ctrl-C or sends SIGTERM. Listens from this call on, so whoever is
+/// told afterwards that the service is there can stop it well.
+pub fn asked_to_stop() -> io::Result<impl Future<Output = ()> + Send> {
+    let mut interrupt = signal(SignalKind::interrupt())?;
+    let mut terminate = signal(SignalKind::terminate())?;
+    Ok(async move {
+        tokio::select! {
+            _ = interrupt.recv() => {}
+            _ = terminate.recv() => {}
         }
-    }
-    let _ = interrupted.await;
+    })
 }
 
 #[cfg(test)]

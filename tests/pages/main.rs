@@ -15,6 +15,7 @@ mod files;
 mod guarding;
 mod live;
 mod people;
+mod proxy;
 mod publish;
 mod revision;
 mod rounds;

@@ -15,7 +15,7 @@ use crate::exchange::round::Move;
 use crate::exchange::{round, thread};
 use crate::language::Language;
 use crate::spec::{DecimalSign, PersonId, RoundId, Section, Spec, StyleId, ThreadId, Unit};
-use crate::store::{NewMeasurement, NewRound, NewThread, Publish, Saved, Says};
+use crate::store::{NewMeasurement, NewRound, NewThread, Publish, Saved, Says, Store};
 use crate::web::{App, Upload, upload};
 
 const MINUTE: i64 = 60;
@@ -219,7 +219,7 @@ impl Story<'_> {
 
     async fn answers(&self, style: &StyleId, to: &ThreadId, text: &str) -> Result<(), Failed> {
         let permit = self.cast.designer.on(style).await?;
-        Ok(self.app.store.say(&permit, to, says(text)).await?)
+        Ok(Store::say(&self.app.store, &permit, to, says(text)).await?)
     }
 
     async fn asks_for_proto(
