@@ -105,6 +105,8 @@ on_both! {
         let [first_name, second_name] = names;
         assert_eq!(first_name.await, "Shoal half-zip");
         assert_eq!(second_name.await, "Ledge half-zip");
+        assert_eq!(first.draft().await.0.header.name, "Shoal half-zip");
+        assert_eq!(second.draft().await.0.header.name, "Ledge half-zip");
         let lost = second.saves(Section::Points, 1, &spec).await.unwrap();
         let Saved::Lost(id) = lost else { panic!("{lost:?}") };
 

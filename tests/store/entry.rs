@@ -1,7 +1,8 @@
 //! Coming in: links, codes, the first owner, passwords and sessions.
 
 use fellseam::access::Role;
-use fellseam::store::{SetUp, Store, StoreError, WayIn};
+use fellseam::spec::Digest;
+use fellseam::store::{Read, SetUp, Store, StoreError, WayIn, values};
 
 use crate::support::cast::*;
 use crate::support::database::on_both;
@@ -87,6 +88,8 @@ on_both! {
         let lost = cast.store.new_link(&linh, &hoa.actor.person).await.unwrap();
         let code = cast.store.new_code(&hoa.may()).await.unwrap();
         let link = cast.store.new_link(&linh, &hoa.actor.person).await.unwrap();
+        let own = cast.store.new_link(&linh, &cast.sao_mai.lead.actor.person).await.unwrap();
+        let own_code = cast.store.new_code(&cast.sao_mai.lead.may()).await.unwrap();
 
         assert_eq!(cast.store.way_in(&lost).await.unwrap(), None);
         assert!(is_missing(&cast.store.use_way_in(&lost, None).await));
@@ -96,6 +99,10 @@ on_both! {
         let lost = cast.store.new_code(&hoa.may()).await.unwrap();
         cast.store.new_code(&hoa.may()).await.unwrap();
         assert!(is_missing(&cast.store.use_way_in(&lost, None).await));
+        for token in [&own, &own_code] {
+            let session = cast.store.use_way_in(token, None).await;
+            assert!(session.is_ok(), "somebody else's stays");
+        }
     }
 }
 
@@ -186,14 +193,30 @@ on_both! {
         let cast = Cast::new(db).await;
         for (person, idle) in [(&cast.brand.lead, 14 * DAY), (&cast.sao_mai.hands, 45 * DAY)] {
             let token = person.signs_in().await;
-            // Each sight keeps it alive.
+            let forgotten = person.signs_in().await;
+            // Each sight keeps it alive, and no other.
             for _ in 0..3 {
                 cast.clock.forward(idle - MINUTE);
                 assert!(cast.store.session(&token).await.unwrap().is_some(), "{}", person.name);
             }
+            assert!(cast.store.session(&forgotten).await.unwrap().is_none());
             cast.clock.forward(idle);
             assert!(cast.store.session(&token).await.unwrap().is_none(), "{}", person.name);
         }
+    }
+}
+
+on_both! {
+    async fn a_page_that_looks_by_itself_keeps_nobody_signed_in(db) {
+        let cast = Cast::new(db).await;
+        let token = cast.sao_mai.hands.signs_in().await;
+        for _ in 0..44 {
+            cast.clock.forward(DAY);
+            assert!(cast.store.session_unseen(&token).await.unwrap().is_some());
+        }
+        cast.clock.forward(DAY);
+        assert!(cast.store.session_unseen(&token).await.unwrap().is_none());
+        assert!(cast.store.session(&token).await.unwrap().is_none());
     }
 }
 
@@ -235,13 +258,22 @@ on_both! {
 
 on_both! {
     async fn who_was_sent_away_comes_in_by_no_door(db) {
-        let cast = Cast::new(db).await;
+        let cast = Cast::new(db.clone()).await;
         let iris = &cast.brand.lead;
         let token = cast.store.set_password(&iris.may(), "iris", "hash").await.unwrap();
         assert!(cast.store.session(&token).await.unwrap().is_some());
         cast.store.end_access(&cast.brand.owner.may(), &iris.actor.person).await.unwrap();
 
         assert!(cast.store.session(&token).await.unwrap().is_none());
+        // Even one that was left behind opens nothing.
+        let tx = db.begin().await.unwrap();
+        tx.run(
+            "INSERT INTO session (token_hash, person, made_at, seen_at, ends_at) \
+             VALUES ($1, $2, $3, $3, '2027-03-02T08:00:00.000Z')",
+            values![Digest::of(b"left"), iris.actor.person, cast.store.world().now()],
+        ).await.unwrap();
+        tx.commit().await.unwrap();
+        assert!(cast.store.session("left").await.unwrap().is_none());
         assert_eq!(cast.store.password("iris").await.unwrap(), None);
         assert!(is_missing(&cast.store.open_session(&iris.actor.person).await));
         assert!(is_missing(&cast.store.set_password(&iris.may(), "iris", "hash").await));
@@ -256,7 +288,8 @@ on_both! {
         let before = iris.signs_in().await;
         let token = cast.store.set_password(&iris.may(), "iris", "first").await.unwrap();
         assert!(cast.store.session(&before).await.unwrap().is_none());
-        assert!(cast.store.session(&token).await.unwrap().is_some());
+        let session = cast.store.session(&token).await.unwrap().unwrap();
+        assert_eq!(session.name.as_deref(), Some("Iris"), "and is called as before");
         assert_eq!(cast.store.login(&iris.may()).await.unwrap().as_deref(), Some("iris"));
 
         let taken = cast.store.set_password(&nell.may(), "iris", "other").await;
@@ -272,7 +305,6 @@ on_both! {
 
 on_both! {
     async fn no_token_lies_in_the_database_as_it_is(db) {
-        use fellseam::store::{Read, values};
         let cast = Cast::new(db.clone()).await;
         let hoa = &cast.sao_mai.hands;
         let session = hoa.signs_in().await;
