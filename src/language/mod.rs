@@ -28,6 +28,7 @@
 //! that `tests/house/texts.rs` can hold templates, source and texts to each other.
 
 mod changes;
+mod deeds;
 mod findings;
 mod message;
 mod names;
@@ -36,6 +37,7 @@ mod sentences;
 mod texts;
 
 pub use changes::{ChangeLine, SizeLine, other_unit, shown};
+pub use deeds::Things;
 pub use message::{Message, Slot, Text};
 pub use names::Named;
 pub use texts::Language;

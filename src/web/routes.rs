@@ -104,6 +104,7 @@ routes! {
         get "/styles/{style}/threads/{thread}" both::threads::show,
         post "/styles/{style}/threads/{thread}/messages" both::threads::say,
         post "/styles/{style}/threads/{thread}/move" both::threads::step,
+        get "/styles/{style}/ledger" both::ledger::show,
         get "/styles/{style}/files/{file}" both::files::original,
         get "/styles/{style}/files/{file}/{width}" both::files::picture,
     }

@@ -14,6 +14,7 @@ mod entry;
 mod files;
 mod guarding;
 mod live;
+mod ledger;
 mod people;
 mod proxy;
 mod publish;

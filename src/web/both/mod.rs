@@ -7,6 +7,7 @@ pub mod measure;
 pub mod round;
 pub mod sign_box;
 pub mod item;
+pub mod ledger;
 pub mod live;
 pub mod patch;
 pub mod revision;

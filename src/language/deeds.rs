@@ -1,0 +1,222 @@
+//! The entries of a ledger as sentences: who did what.
+
+use std::collections::BTreeMap;
+
+use crate::exchange::ledger::{Act, Entry};
+use crate::exchange::signature::SubjectKind;
+use crate::exchange::{round, thread};
+use crate::spec::{DecimalSign, ItemId, Length, OrgId, PieceId, RoundId, ThreadId, Unit};
+
+use super::message::{Message, Text};
+
+/// What the things are called that entries name by their ids, as far as the reader may know them.
+#[derive(Debug, Clone, Default)]
+pub struct Things {
+    pub factories: BTreeMap<OrgId, String>,
+    /// Letter and name.
+    pub items: BTreeMap<ItemId, String>,
+    pub threads: BTreeMap<ThreadId, (thread::Kind, ItemId)>,
+    /// Kind, number, and how the revision that it is bound to writes numbers.
+    pub rounds: BTreeMap<RoundId, (round::Kind, u32, DecimalSign)>,
+    /// The number of each piece in its round.
+    pub pieces: BTreeMap<PieceId, u32>,
+}
+
+impl Text {
+    /// What the entry tells; `who` did it.
+    pub fn deed(self, who: &str, entry: &Entry, things: &Things) -> Message {
+        let t = self;
+        let id = |name: &str| entry.ids.get(name).map_or("", String::as_str);
+        match entry.act {
+            Act::Create => t.say("deed-create").with("who", who),
+            Act::Publish => t
+                .say("deed-publish")
+                .with("who", who)
+                .with("revision", id("revision")),
+            Act::Withdraw => t
+                .say("deed-withdraw")
+                .with("who", who)
+                .with("revision", id("revision")),
+            Act::Share => t
+                .say("deed-share")
+                .with("who", who)
+                .with("factory", things.factory(entry)),
+            Act::Unshare => t
+                .say("deed-unshare")
+                .with("who", who)
+                .with("factory", things.factory(entry)),
+            Act::Acknowledge => t
+                .say("deed-acknowledge")
+                .with("who", who)
+                .with("revision", id("revision")),
+            Act::Ask => t
+                .say("deed-ask")
+                .with("who", who)
+                .with("kind", t.kind(things, entry))
+                .with("item", things.item(entry, "item"))
+                .with("revision", id("revision")),
+            Act::Message => t
+                .say("deed-message")
+                .with("who", who)
+                .with("kind", t.kind(things, entry))
+                .with("item", things.thread_item(entry))
+                .with("photos", photos(entry)),
+            Act::ThreadMove => t.thread_move(who, entry, things),
+            Act::RequestRound => t
+                .say("deed-round-request")
+                .with("who", who)
+                .with("round", t.round(things, entry))
+                .with("count", id("pieces").parse().unwrap_or(0_usize))
+                .with("revision", id("revision")),
+            Act::RoundMove => t.round_move(who, entry, things),
+            Act::Measure => t
+                .say("deed-measure")
+                .with("who", who)
+                .with("value", things.measured(entry))
+                .with("item", things.item(entry, "point"))
+                .with("piece", things.piece(entry))
+                .with("round", t.round(things, entry)),
+            Act::Decide => {
+                let outcome = round::Outcome::from_name(id("outcome"));
+                let outcome = outcome.map(|outcome| t.name(&outcome).to_string());
+                t.say("deed-decide")
+                    .with("who", who)
+                    .with("round", t.round(things, entry))
+                    .with("outcome", outcome.unwrap_or_default())
+            }
+            Act::Sign => match entry.ids.get(SubjectKind::Revision.name()) {
+                Some(revision) => t
+                    .say("deed-sign-revision")
+                    .with("who", who)
+                    .with("revision", revision),
+                None => t
+                    .say("deed-sign-round")
+                    .with("who", who)
+                    .with("round", t.round(things, entry)),
+            },
+            Act::Erase => t.say("deed-erase"),
+        }
+    }
+
+    /// Several values that one person typed in one after the other.
+    pub fn measured_many(self, who: &str, count: usize, of: &Entry, things: &Things) -> Message {
+        self.say("deed-measure-many")
+            .with("who", who)
+            .with("count", count)
+            .with("round", self.round(things, of))
+    }
+
+    fn thread_move(self, who: &str, entry: &Entry, things: &Things) -> Message {
+        let id = |name: &str| entry.ids.get(name).map_or("", String::as_str);
+        let (kind, item) = (self.kind(things, entry), things.thread_item(entry));
+        if id("move") == "mark_changed" {
+            return self
+                .say("deed-thread-changed")
+                .with("who", who)
+                .with("kind", kind)
+                .with("item", item)
+                .with("revision", id("revision"));
+        }
+        self.say("deed-thread")
+            .with("who", who)
+            .with("move", id("move"))
+            .with("kind", kind)
+            .with("item", item)
+    }
+
+    fn round_move(self, who: &str, entry: &Entry, things: &Things) -> Message {
+        let id = |name: &str| entry.ids.get(name).map_or("", String::as_str);
+        let round = self.round(things, entry);
+        let Some(step) = round::Move::from_name(id("move")) else {
+            return self
+                .say("deed-round-continue")
+                .with("who", who)
+                .with("round", round)
+                .with("revision", id("revision"));
+        };
+        self.say(match step {
+            round::Move::Start => "deed-round-start",
+            round::Move::Dispatch => "deed-round-dispatch",
+            round::Move::Receive => "deed-round-receive",
+            round::Move::FinishMeasuring => "deed-round-measured",
+        })
+        .with("who", who)
+        .with("round", round)
+    }
+
+    /// The kind of the thread that the entry is about.
+    fn kind(self, things: &Things, entry: &Entry) -> String {
+        let known = things.thread(entry).map(|(kind, _)| *kind);
+        let told = || thread::Kind::from_name(entry.ids.get("kind")?);
+        let kind = known.or_else(told);
+        kind.map_or_else(String::new, |kind| self.name(&kind).to_string())
+    }
+
+    fn round(self, things: &Things, entry: &Entry) -> Message {
+        let round = things.round(entry);
+        let kind = round.map_or_else(String::new, |(kind, ..)| self.name(kind).to_string());
+        self.say("deed-round")
+            .with("kind", kind)
+            .with("number", round.map_or(0, |(_, number, _)| *number))
+    }
+}
+
+/// How many photographs came with a message.
+fn photos(entry: &Entry) -> usize {
+    let names = entry.hashes.keys();
+    names.filter(|name| name.starts_with("photo_")).count()
+}
+
+impl Things {
+    fn factory(&self, entry: &Entry) -> &str {
+        let org = entry.ids.get("org").map(OrgId::new);
+        let name = org.and_then(|org| self.factories.get(&org));
+        name.map_or("", String::as_str)
+    }
+
+    /// The item under this name of the entry's; its id where the reader knows no such item.
+    fn item<'a>(&'a self, entry: &'a Entry, name: &str) -> &'a str {
+        let id = entry.ids.get(name).map_or("", String::as_str);
+        self.items.get(&ItemId::new(id)).map_or(id, String::as_str)
+    }
+
+    fn thread(&self, entry: &Entry) -> Option<&(thread::Kind, ItemId)> {
+        let id = entry.ids.get("thread").map(ThreadId::new)?;
+        self.threads.get(&id)
+    }
+
+    fn thread_item(&self, entry: &Entry) -> &str {
+        self.thread(entry).map_or("", |(_, id)| {
+            self.items.get(id).map_or(id.as_str(), String::as_str)
+        })
+    }
+
+    fn round(&self, entry: &Entry) -> Option<&(round::Kind, u32, DecimalSign)> {
+        // A signature carries the round's number, and its id as that of what was signed.
+        let name = match entry.act {
+            Act::Sign => "subject",
+            _ => "round",
+        };
+        let id = entry.ids.get(name).map(RoundId::new)?;
+        self.rounds.get(&id)
+    }
+
+    fn piece(&self, entry: &Entry) -> u32 {
+        let id = entry.ids.get("piece").map(PieceId::new);
+        let number = id.and_then(|id| self.pieces.get(&id));
+        number.copied().unwrap_or_default()
+    }
+
+    fn measured(&self, entry: &Entry) -> String {
+        let id = |name: &str| entry.ids.get(name).map_or("", String::as_str);
+        let sign = self
+            .round(entry)
+            .map_or(DecimalSign::Point, |round| round.2);
+        match (id("nm").parse(), Unit::from_name(id("unit"))) {
+            (Ok(nm), Some(unit)) => {
+                format!("{} {}", Length::nm(nm).exact(unit, sign), unit.symbol())
+            }
+            _ => String::new(),
+        }
+    }
+}
