@@ -83,3 +83,5 @@ points-grade-segments = one step from XS to L, another from L to 2XL
 points-grade-same = the same in all sizes
 points-grade-values = a value for each size
 points-grade-derived = follows point C, 1.5 less
+grid-refused = Some cells stayed as they were: they take only one of their choices.
+grid-offline = The values could not be worked out just now. They will be when you save.

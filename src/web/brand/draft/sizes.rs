@@ -19,6 +19,8 @@ struct SizesPage {
     frame: Frame,
     page: SectionPage,
     rows: Vec<Row>,
+    /// An empty row, for script to add more.
+    spare: Row,
     base: Option<ItemId>,
     errors: Errors,
 }
@@ -61,7 +63,11 @@ impl Row {
     }
 
     fn is_blank(&self) -> bool {
-        rows::is_new(&self.key) && self.code.is_empty() && self.label.is_empty()
+        self.is_new() && self.code.is_empty() && self.label.is_empty()
+    }
+
+    fn is_new(&self) -> bool {
+        rows::is_new(&self.key)
     }
 
     fn at(&self, field: &str) -> String {
@@ -85,6 +91,7 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer 
         frame: who.frame(),
         page: around,
         rows: typed,
+        spare: Row::spare(0),
         base: spec.header.base_size.clone(),
         errors: Errors::default(),
     })
@@ -117,6 +124,7 @@ pub async fn save(sent: Sent) -> Answer {
         frame: sent.who.frame(),
         page: sent.around().await?,
         rows: typed,
+        spare: Row::spare(0),
         base: sent.draft.spec.header.base_size.clone(),
         errors,
     })
