@@ -39,6 +39,7 @@ assets! {
     ];
     "print.css" "text/css; charset=utf-8" ["print.css"];
     "icon.svg" "image/svg+xml" ["icon.svg"];
+    "colours.js" "text/javascript; charset=utf-8" ["colours.js"];
     "grid.js" "text/javascript; charset=utf-8" ["grid.js"];
     "drawing.js" "text/javascript; charset=utf-8" ["drawing.js"];
     "letters.js" "text/javascript; charset=utf-8" ["letters.js"];

@@ -76,6 +76,7 @@ point-end = Measure to
 point-path = Path
 point-stretched = Stretched
 point-note = Note
+points-units = In { $unit }; below each value in { $other }, as a reference.
 points-no-sizes = There are no sizes yet, so nothing can be graded.
 points-how-grade = How to write a grade
 points-grade-step = this step between all sizes
@@ -85,3 +86,38 @@ points-grade-values = a value for each size
 points-grade-derived = follows point C, 1.5 less
 grid-refused = Some cells stayed as they were: they take only one of their choices.
 grid-offline = The values could not be worked out just now. They will be when you save.
+
+## Parts and colourways
+
+colourways-how = A part is anything that can have a colour of its own: main fabric, cuff, thread. An empty cell is not “none”: choose what it is. Colours on a screen are approximate.
+part = Part
+part-letter = Letter of the part
+part-name = Name of the part
+colourway = Colourway
+colourway-code = Code of the colourway
+colourway-name = Name of the colourway
+column-left = Move left
+column-right = Move right
+cell-kind = What it is
+cell-colour = Colour
+cell-name = Colour name
+cell-reference = Reference and code
+cell-screen = Screen colour, like #1f2a3c
+cell-picker = Choose the screen colour
+
+## Two versions of one section
+
+conflict-title-heading = Somebody saved this section while you were writing.
+conflict-nothing-lost = Nothing is lost. Choose what stands wherever the two differ. What only one of you changed is chosen already.
+conflict-moved = The section was saved again just now. Look at the differences once more.
+conflict-same = What you sent is the same as what is in the draft.
+conflict-mine = Yours, { $at } UTC
+conflict-theirs = Saved by { $name }, { $at } UTC
+conflict-gone = not there
+conflict-empty = empty
+conflict-order = Order
+conflict-view = View
+conflict-title = Title
+conflict-picture = Picture
+conflict-letters = Letters
+conflict-save = Save what is chosen

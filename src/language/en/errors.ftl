@@ -27,6 +27,7 @@ error-missing = Write something here.
 error-text-long = This is too long. Write at most { $most } letters.
 error-number-taken = Another style has this number. Choose another one.
 error-size-code-signs = A size code cannot have a comma, a semicolon or an equals sign: grade rules need them.
+error-screen = “{ $typed }” is not a screen colour. Write it like #1f2a3c.
 error-washes = Write how many washes: 1 to 99.
 error-name-missing = Write a name.
 error-name-long = This name is too long. Write at most 100 letters.

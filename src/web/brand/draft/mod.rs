@@ -4,6 +4,10 @@
 //! back as it was sent, with the sentence beside the field.
 
 mod drawings;
+mod colour_cell;
+mod colourways;
+pub mod conflict;
+mod described;
 mod header;
 mod point_row;
 mod points;
@@ -178,7 +182,7 @@ pub async fn show(
             drawings::show(&may.who, around, &draft.spec, &told)
         }
         Section::Points => points::show(&may.who, around, &draft, more),
-        _ => Err(Problem::NotFound),
+        Section::Colourways => colourways::show(&may.who, around, &draft.spec, more),
     }
 }
 
@@ -205,7 +209,7 @@ pub async fn save(
         Section::Sizes => sizes::save(sent).await,
         Section::Drawings => drawings::save(sent).await,
         Section::Points => points::save(sent).await,
-        _ => Err(Problem::NotFound),
+        Section::Colourways => colourways::save(sent).await,
     }
 }
 

@@ -3,7 +3,7 @@
 use askama::Template;
 
 use super::point_row::{BASES, DIRECTIONS, PATHS, Row};
-use super::regrade::{Basis, Graded, graded, read, rows_of};
+use super::regrade::{Basis, Graded, graded, other_unit, read, rows_of};
 use super::rows::{self, Press};
 use super::{SectionPage, Sent};
 use crate::language::{Message, Text};
@@ -79,6 +79,13 @@ impl PointsPage {
             base_size: spec.header.base_size.clone(),
             errors,
         }
+    }
+
+    /// In which units the numbers are.
+    fn units(&self) -> Option<Message> {
+        let (t, unit) = (self.t, self.basis.unit?);
+        let text = t.say("points-units").with("unit", t.name(&unit));
+        Some(text.with("other", t.name(&other_unit(unit))))
     }
 
     /// The ways to write a grade.

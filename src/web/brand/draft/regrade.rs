@@ -190,6 +190,15 @@ pub fn graded(t: Text, spec: &Spec, rows: Vec<(ItemId, Row)>, errors: &Errors) -
         .collect()
 }
 
+/// The unit that a value is shown in as a reference.
+pub fn other_unit(unit: Unit) -> Unit {
+    if unit.is_metric() {
+        Unit::Inch
+    } else {
+        Unit::Cm
+    }
+}
+
 /// The draft's points as rows.
 pub fn rows_of(spec: &Spec, basis: &Basis) -> Vec<(ItemId, Row)> {
     let points = &spec.points.points;

@@ -1,0 +1,196 @@
+//! The cells of the colour matrix as they stand in the form.
+
+use std::collections::BTreeMap;
+
+use super::rows::at;
+use crate::language::Text;
+use crate::spec::ItemId;
+use crate::spec::document::{Cell, Colour, Colourways};
+use crate::web::form::{Errors, Fields};
+
+pub const COLOUR: &str = "colour";
+pub const NONE: &str = "none";
+pub const NATURAL: &str = "natural";
+const MATCH: &str = "match ";
+
+/// The choice of being dyed to match the part of this key.
+pub fn match_value(part: &str) -> String {
+    format!("{MATCH}{part}")
+}
+
+/// What one part is in one colourway, as text.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct CellText {
+    /// One of the choices; empty: none is made.
+    pub kind: String,
+    pub name: String,
+    pub reference: String,
+    pub screen: String,
+}
+
+/// The cells by the keys of their colourway and part; a cell that is not there is blank.
+#[derive(Debug, Clone, Default)]
+pub struct Cells(BTreeMap<(String, String), CellText>);
+
+impl Cells {
+    pub fn of(section: &Colourways) -> Cells {
+        let mut cells = BTreeMap::new();
+        for (colourway, row) in &section.cells {
+            for (part, cell) in row {
+                cells.insert(
+                    (colourway.to_string(), part.to_string()),
+                    CellText::of(cell),
+                );
+            }
+        }
+        Cells(cells)
+    }
+
+    pub fn read(
+        &mut self,
+        t: Text,
+        fields: &Fields,
+        colourway: &str,
+        part: &str,
+        errors: &mut Errors,
+    ) {
+        let place = at(colourway, part);
+        let mut line = |field| fields.line(t, &at(&place, field), errors);
+        let cell = CellText {
+            kind: line("kind"),
+            name: line("name"),
+            reference: line("reference"),
+            screen: line("screen"),
+        };
+        if cell != CellText::default() {
+            self.0.insert((colourway.to_owned(), part.to_owned()), cell);
+        }
+    }
+
+    /// The text of a cell.
+    pub fn text(&self, colourway: &str, part: &str) -> CellText {
+        let cell = self.0.get(&(colourway.to_owned(), part.to_owned()));
+        cell.cloned().unwrap_or_default()
+    }
+
+    pub fn has_part(&self, key: &str) -> bool {
+        self.0.keys().any(|(_, part)| part == key)
+    }
+
+    pub fn has_colourway(&self, key: &str) -> bool {
+        self.0.keys().any(|(colourway, _)| colourway == key)
+    }
+
+    /// What a cell says, with the ids of the parts by their keys. A cell without a choice in which
+    /// something is written is a colour.
+    pub fn cell(
+        &self,
+        t: Text,
+        colourway: &str,
+        part: &str,
+        ids: &BTreeMap<&str, ItemId>,
+        errors: &mut Errors,
+    ) -> Option<Cell> {
+        let cell = self.text(colourway, part);
+        match cell.kind.as_str() {
+            NONE => return Some(Cell::None {}),
+            NATURAL => return Some(Cell::Natural {}),
+            kind => {
+                if let Some(key) = kind.strip_prefix(MATCH) {
+                    // A part that was removed stays named: the checks tell of it.
+                    let id = ids.get(key).cloned();
+                    let part = id.unwrap_or_else(|| ItemId::new(key));
+                    return Some(Cell::DyedToMatch { part });
+                }
+            }
+        }
+        if cell == CellText::default() {
+            return None;
+        }
+        let screen = match screen(&cell.screen) {
+            Ok(screen) => screen,
+            Err(()) => {
+                let place = at(&at(colourway, part), "screen");
+                errors.add(place, t.say("error-screen").with("typed", &cell.screen));
+                None
+            }
+        };
+        Some(Cell::Colour(Colour {
+            name: cell.name,
+            reference: cell.reference,
+            screen,
+        }))
+    }
+}
+
+impl CellText {
+    fn of(cell: &Cell) -> CellText {
+        let kind = |kind: String| CellText {
+            kind,
+            ..CellText::default()
+        };
+        match cell {
+            Cell::None {} => kind(NONE.to_owned()),
+            Cell::Natural {} => kind(NATURAL.to_owned()),
+            Cell::DyedToMatch { part } => kind(match_value(part.as_str())),
+            Cell::Colour(colour) => CellText {
+                kind: COLOUR.to_owned(),
+                name: colour.name.clone(),
+                reference: colour.reference.clone(),
+                screen: colour.screen.clone().unwrap_or_default(),
+            },
+        }
+    }
+}
+
+/// `#rrggbb`, from what people type of it.
+fn screen(typed: &str) -> Result<Option<String>, ()> {
+    if typed.is_empty() {
+        return Ok(None);
+    }
+    let digits = typed.trim_start_matches('#');
+    if digits.len() == 6 && digits.bytes().all(|byte| byte.is_ascii_hexdigit()) {
+        Ok(Some(format!("#{}", digits.to_ascii_lowercase())))
+    } else {
+        Err(())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::language::Language;
+    use crate::spec::example::half_zip;
+    use crate::spec::{Digest, Spec};
+
+    #[test]
+    fn every_cell_reads_back_from_its_text() {
+        let Spec { colourways, .. } = half_zip(Digest::of(b"front"));
+        let cells = Cells::of(&colourways);
+        let ids: BTreeMap<&str, ItemId> = BTreeMap::new();
+        let t = Language::English.text();
+        let mut errors = Errors::default();
+        for (colourway, row) in &colourways.cells {
+            for (part, cell) in row {
+                let (colourway, part) = (colourway.as_str(), part.as_str());
+                let read = cells.cell(t, colourway, part, &ids, &mut errors);
+                assert_eq!(read.as_ref(), Some(cell));
+            }
+        }
+        assert!(errors.is_empty());
+        assert_eq!(
+            cells.cell(t, "colourway-ink", "part-9", &ids, &mut errors),
+            None
+        );
+    }
+
+    #[test]
+    fn a_screen_value_is_six_digits() {
+        assert_eq!(screen("#AbCdEf"), Ok(Some("#abcdef".to_owned())));
+        assert_eq!(screen("012345"), Ok(Some("#012345".to_owned())));
+        assert_eq!(screen(""), Ok(None));
+        for wrong in ["#fff", "red", "#12345g", "#", "#1234567"] {
+            assert_eq!(screen(wrong), Err(()), "{wrong}");
+        }
+    }
+}
