@@ -1,12 +1,12 @@
 //! Places of a section in words, for people who compare two versions of it.
 
 use super::point_row::Row;
-use crate::language::Text;
-use crate::spec::Spec;
-use crate::spec::document::{Colourways, Drawing, Header};
+use crate::language::{Message, Named, Text};
+use crate::spec::document::{Colourways, Drawing, Marker};
 use crate::spec::item::Item;
 use crate::spec::merge::Place;
 use crate::spec::rule::Names;
+use crate::spec::{ItemId, Spec};
 use crate::web::both::patch::patch;
 
 /// One field of a place: what it is called and what stands in it.
@@ -36,7 +36,7 @@ pub fn label(t: Text, specs: [&Spec; 2], place: &Place) -> String {
         })
     };
     match place {
-        Place::Field(name) => header_label(t, name),
+        Place::Field(name) => header(t, specs[0], name).label,
         Place::Item(id) => item(id),
         Place::Cell { colourway, part } => format!("{} · {}", item(part), item(colourway)),
         Place::Order(_) => t.say("conflict-order").to_string(),
@@ -47,7 +47,7 @@ pub fn label(t: Text, specs: [&Spec; 2], place: &Place) -> String {
 pub fn fields(t: Text, spec: &Spec, place: &Place) -> Option<Vec<Described>> {
     let plain = |value: String| vec![field("", value)];
     match place {
-        Place::Field(name) => Some(plain(header_value(t, spec, name))),
+        Place::Field(name) => Some(plain(header(t, spec, name).value)),
         Place::Item(id) => spec.item(id).map(|item| item_fields(t, spec, item)),
         Place::Cell { colourway, part } => Some(plain(cell(t, &spec.colourways, colourway, part))),
         Place::Order(list) => {
@@ -75,58 +75,33 @@ fn labels<'a>(items: impl Iterator<Item = Item<'a>>) -> Vec<String> {
         .collect()
 }
 
-fn header_label(t: Text, name: &str) -> String {
-    t.say(match name {
-        "number" => "header-number",
-        "name" => "header-name",
-        "garment" => "header-garment",
-        "wearer" => "header-wearer",
-        "season" => "header-season",
-        "markets" => "header-markets",
-        "origin" => "header-origin",
-        "base_size" => "header-base-size",
-        "unit" => "header-unit",
-        "measured" => "header-measured",
-        "main_fabric" => "header-main-fabric",
-        _ => "header-contrast-fabric",
-    })
-    .to_string()
-}
-
-fn header_value(t: Text, spec: &Spec, name: &str) -> String {
-    let Header {
-        number,
-        name: title,
-        garment,
-        wearer,
-        season,
-        markets,
-        origin,
-        base_size,
-        unit,
-        measured,
-        main_fabric,
-        contrast_fabric,
-    } = &spec.header;
+/// A field of the header, by its name.
+fn header(t: Text, spec: &Spec, name: &str) -> Described {
+    fn named(t: Text, value: Option<impl Named>) -> String {
+        value.map_or(String::new(), |value| t.name(&value).to_string())
+    }
+    let header = &spec.header;
     match name {
-        "number" => number.clone(),
-        "name" => title.clone(),
-        "garment" => garment.clone(),
-        "wearer" => wearer.map_or(String::new(), |it| t.name(&it).to_string()),
-        "season" => season.clone(),
+        "number" => field(t.say("header-number"), &header.number),
+        "name" => field(t.say("header-name"), &header.name),
+        "garment" => field(t.say("header-garment"), &header.garment),
+        "wearer" => field(t.say("header-wearer"), named(t, header.wearer)),
+        "season" => field(t.say("header-season"), &header.season),
         "markets" => {
-            let names: Vec<String> = markets.iter().map(|it| t.name(it).to_string()).collect();
-            names.join(", ")
+            let names = header.markets.iter().map(|it| t.name(it).to_string());
+            let names: Vec<String> = names.collect();
+            field(t.say("header-markets"), names.join(", "))
         }
-        "origin" => origin.clone(),
+        "origin" => field(t.say("header-origin"), &header.origin),
         "base_size" => {
-            let size = base_size.as_ref().and_then(|id| spec.size(id));
-            size.map_or(String::new(), |size| size.code.clone())
+            let size = header.base_size.as_ref().and_then(|id| spec.size(id));
+            let code = size.map_or("", |size| size.code.as_str());
+            field(t.say("header-base-size"), code)
         }
-        "unit" => unit.map_or(String::new(), |it| t.name(&it).to_string()),
-        "measured" => measured.map_or(String::new(), |it| t.name(&it).to_string()),
-        "main_fabric" => main_fabric.clone(),
-        _ => contrast_fabric.clone(),
+        "unit" => field(t.say("header-unit"), named(t, header.unit)),
+        "measured" => field(t.say("header-measured"), named(t, header.measured)),
+        "main_fabric" => field(t.say("header-main-fabric"), &header.main_fabric),
+        _ => field(t.say("header-contrast-fabric"), &header.contrast_fabric),
     }
 }
 
@@ -161,7 +136,7 @@ fn item_fields(t: Text, spec: &Spec, item: Item<'_>) -> Vec<Described> {
 
 fn point_fields(t: Text, row: &Row) -> Vec<Described> {
     let tick = |ticked: bool| if ticked { "✓" } else { "" };
-    let name = |name: Option<crate::language::Message>| name.map_or(String::new(), String::from);
+    let name = |name: Option<Message>| name.map_or(String::new(), String::from);
     vec![
         field(t.say("point-letter"), &row.letter),
         field(t.say("point-name"), &row.name),
@@ -193,7 +168,7 @@ fn drawing_title(t: Text, drawing: &Drawing) -> String {
 }
 
 fn drawing_fields(t: Text, spec: &Spec, drawing: &Drawing) -> Vec<Described> {
-    let letter = |marker: &crate::spec::document::Marker| {
+    let letter = |marker: &Marker| {
         let letter = spec.item(&marker.item).map_or("?", Item::letter);
         // In hundredths of the picture, from the left and from the top.
         format!("{letter} ({}, {})", marker.x / 100, marker.y / 100)
@@ -207,12 +182,7 @@ fn drawing_fields(t: Text, spec: &Spec, drawing: &Drawing) -> Vec<Described> {
     ]
 }
 
-fn cell(
-    t: Text,
-    colourways: &Colourways,
-    colourway: &crate::spec::ItemId,
-    part: &crate::spec::ItemId,
-) -> String {
+fn cell(t: Text, colourways: &Colourways, colourway: &ItemId, part: &ItemId) -> String {
     let Some(patch) = patch(t, colourways, colourway, part) else {
         return t.say("conflict-empty").to_string();
     };

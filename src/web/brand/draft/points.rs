@@ -84,8 +84,12 @@ impl PointsPage {
     /// In which units the numbers are.
     fn units(&self) -> Option<Message> {
         let (t, unit) = (self.t, self.basis.unit?);
-        let text = t.say("points-units").with("unit", t.name(&unit));
-        Some(text.with("other", t.name(&other_unit(unit))))
+        let (unit, other) = (t.name(&unit), t.name(&other_unit(unit)));
+        Some(
+            t.say("points-units")
+                .with("unit", unit)
+                .with("other", other),
+        )
     }
 
     /// The ways to write a grade.
