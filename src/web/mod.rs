@@ -32,4 +32,5 @@ mod visit;
 pub use app::{App, Settings};
 pub use form::Upload;
 pub use password::Passwords;
+pub use problem::Problem;
 pub use routes::{Route, router, table};

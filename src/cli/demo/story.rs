@@ -11,12 +11,14 @@ use super::garment::{Garment, entered, point_id, size_id};
 use super::half_zip::{CHEST, CHEST_AT_FIRST, half_zip};
 use super::rain_jacket::rain_jacket;
 use super::trail_shorts::trail_shorts;
+use crate::access::act;
 use crate::exchange::round::Move;
 use crate::exchange::{round, thread};
+use crate::files::Kind;
 use crate::language::Language;
 use crate::spec::{DecimalSign, PersonId, RoundId, Section, Spec, StyleId, ThreadId, Unit};
 use crate::store::{NewMeasurement, NewRound, NewThread, Publish, Saved, Says, Store};
-use crate::web::{App, Upload, upload};
+use crate::web::{App, Problem, Upload, upload};
 
 const MINUTE: i64 = 60;
 const DAY: i64 = 24 * 60 * MINUTE;
@@ -143,7 +145,7 @@ impl Story<'_> {
             };
             let permit = designer.on(&style).await?;
             let drawn = upload::drawing(self.app, &permit, file).await;
-            let drawn = drawn.map_err(|problem| problem.sentence(Language::ORIGINAL.text()))?;
+            let drawn = drawn.map_err(sentence)?;
             drawings.push(garment.drawing(view, drawn.file, drawn.width, drawn.height));
         }
         self.saves(&style, Section::Drawings, |spec| {
@@ -204,17 +206,34 @@ impl Story<'_> {
         Ok(self.app.store.acknowledge(&permit, revision).await?)
     }
 
-    /// Sao Mai asks about a point of revision 1.
+    /// Sao Mai asks about a point of revision 1, with a photograph.
     async fn asks(&self, style: &StyleId, letter: &str, text: &str) -> Result<ThreadId, Failed> {
-        let permit = self.cast.sao_mai.merchandiser.on(style).await?;
+        let permit = self.cast.sao_mai.merchandiser.on::<act::Ask>(style).await?;
+        let photo = Upload {
+            field: String::new(),
+            name: "pattern.webp".to_owned(),
+            bytes: self.photograph().await?,
+        };
+        let photo = upload::photo(self.app, &permit, photo).await;
         let question = NewThread {
             item: &point_id(letter),
             revision: 1,
             kind: thread::Kind::Question,
             org: None,
-            says: says(text),
+            says: Says {
+                photos: &[photo.map_err(sentence)?],
+                ..says(text)
+            },
         };
         Ok(self.app.store.ask(&permit, question).await?)
+    }
+
+    /// A drawn picture as a phone would send it: no camera was at hand for an invented pattern.
+    async fn photograph(&self) -> Result<Vec<u8>, Failed> {
+        let drawn = include_bytes!("pattern-photo.svg");
+        let drawn = self.app.renderer.render(Kind::Drawing, drawn).await?;
+        let raster = drawn.pictures.into_iter().next_back();
+        Ok(raster.ok_or("the drawing gave no picture")?.bytes)
     }
 
     async fn answers(&self, style: &StyleId, to: &ThreadId, text: &str) -> Result<(), Failed> {
@@ -267,6 +286,11 @@ impl Story<'_> {
         store.measure(&permit, round, &values).await?;
         Ok(())
     }
+}
+
+/// Why a picture is not taken, in words.
+fn sentence(problem: Problem) -> String {
+    problem.sentence(Language::ORIGINAL.text())
 }
 
 fn says(text: &str) -> Says<'_> {
