@@ -1,6 +1,7 @@
 //! Setting up, inviting, joining.
 
-use crate::window::{Stage, Window};
+use crate::stage::Stage;
+use crate::window::Window;
 
 /// Founds Harrow & Tide with Nell as its owner.
 pub async fn founds(stage: &Stage) -> Window {
@@ -28,13 +29,7 @@ pub async fn adds_factory(owner: &Window, name: &str) {
 pub async fn invites(owner: &Window, name: &str, place: &str) -> String {
     owner.opens("/people").await;
     owner.types("name", name).await;
-    let script = "const options = [...document.querySelectorAll('#place option')];
-        return options.find((option) => option.text.trim() === arguments[0])?.value;";
-    let value = owner.asks(script, &[place]).await;
-    let Some(value) = value.as_str() else {
-        owner.fails(&format!("no such place: {place}")).await;
-    };
-    owner.fills(&[("place", value)]).await;
+    owner.chooses("place", place).await;
     owner.presses("Make a link").await;
     owner.must_see(&format!("A link for {name}")).await;
     owner.value("new-link").await

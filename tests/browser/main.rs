@@ -4,5 +4,8 @@
 //! and on a page that scrolls sideways.
 
 mod entering;
+mod garment;
 mod service;
+mod stage;
+mod walk;
 mod window;

@@ -2,160 +2,30 @@
 
 use std::fmt::Debug;
 use std::path::Path;
-use std::process::Stdio;
 use std::sync::Arc;
 use std::time::Duration;
 
 use serde_json::{Value, json};
 use tempfile::TempDir;
 use thirtyfour::prelude::*;
-use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel};
-use tokio::io::{AsyncBufReadExt, BufReader};
-use tokio::process::{Child, Command};
 
-use crate::service::Service;
-
-/// A large screen and a phone, in CSS pixels.
-const DESK: (u32, u32) = (1440, 900);
-const PHONE: (u32, u32) = (360, 780);
+use crate::stage::Chromedriver;
 
 /// How long a page may take to show what is waited for.
 const PATIENCE: Duration = Duration::from_secs(20);
 const PAUSE: Duration = Duration::from_millis(100);
 
-/// The service, and the driver that opens windows on it.
-pub struct Stage {
-    pub service: Service,
-    driver: Arc<Chromedriver>,
-}
-
-struct Chromedriver {
-    address: String,
-    _child: Child,
-}
-
 pub struct Window {
-    driver: WebDriver,
-    who: String,
-    address: String,
-    width: u32,
-    _profile: TempDir,
+    pub driver: WebDriver,
+    pub who: String,
+    /// Of the service.
+    pub address: String,
+    pub width: u32,
+    /// Whether scripts of the pages run.
+    pub script: bool,
+    pub profile: TempDir,
     // After the session: who drives it goes last.
-    _chromedriver: Arc<Chromedriver>,
-}
-
-impl Stage {
-    pub async fn opens() -> Stage {
-        let service = Service::starts();
-        let driver = Chromedriver::starts();
-        let (service, driver) = tokio::join!(service, driver);
-        Stage {
-            service,
-            driver: Arc::new(driver),
-        }
-    }
-
-    /// A window 1440 wide.
-    pub async fn desk(&self, who: &str) -> Window {
-        self.window(who, DESK, true).await
-    }
-
-    /// A window 360 wide, under a finger.
-    pub async fn phone(&self, who: &str) -> Window {
-        self.window(who, PHONE, true).await
-    }
-
-    /// A phone on which no script runs.
-    pub async fn phone_without_script(&self, who: &str) -> Window {
-        self.window(who, PHONE, false).await
-    }
-
-    /// A large screen on which no script runs.
-    pub async fn desk_without_script(&self, who: &str) -> Window {
-        self.window(who, DESK, false).await
-    }
-
-    async fn window(&self, who: &str, (width, height): (u32, u32), script: bool) -> Window {
-        let profile = tempfile::tempdir().expect("a temporary folder");
-        let mut wanted = DesiredCapabilities::chrome();
-        wanted.set_binary("/usr/bin/chromium").expect("settings");
-        wanted
-            .set_browser_log_level(LoggingPrefsLogLevel::All)
-            .expect("settings");
-        for flag in [
-            "--headless=new",
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-quic",
-            "--no-first-run",
-            "--disable-background-networking",
-            "--disable-component-update",
-            "--disable-sync",
-        ] {
-            wanted.add_arg(flag).expect("settings");
-        }
-        let folder = format!("--user-data-dir={}", profile.path().display());
-        wanted.add_arg(&folder).expect("settings");
-        let window = format!("--window-size={width},{height}");
-        wanted.add_arg(&window).expect("settings");
-        let driver = WebDriver::new(&self.driver.address, wanted).await;
-        let window = Window {
-            driver: driver.expect("Chromium opens"),
-            who: who.to_owned(),
-            address: self.service.address.clone(),
-            width,
-            _profile: profile,
-            _chromedriver: self.driver.clone(),
-        };
-        let phone = width == PHONE.0;
-        let screen = json!({"width": width, "height": height,
-            "deviceScaleFactor": if phone { 2 } else { 1 }, "mobile": phone});
-        window
-            .devtool("Emulation.setDeviceMetricsOverride", screen)
-            .await;
-        if phone {
-            let touch = json!({"enabled": true, "maxTouchPoints": 1});
-            window
-                .devtool("Emulation.setTouchEmulationEnabled", touch)
-                .await;
-        }
-        if !script {
-            let off = json!({"value": true});
-            window
-                .devtool("Emulation.setScriptExecutionDisabled", off)
-                .await;
-        }
-        window
-    }
-}
-
-impl Chromedriver {
-    async fn starts() -> Chromedriver {
-        let mut child = Command::new("chromedriver")
-            .arg("--port=0")
-            .stdout(Stdio::piped())
-            .kill_on_drop(true)
-            .spawn()
-            .expect("chromedriver is installed");
-        let said = child.stdout.take().expect("piped");
-        let mut said = BufReader::new(said).lines();
-        let port = async {
-            while let Some(line) = said.next_line().await.expect("text") {
-                if let Some((_, port)) = line.split_once("successfully on port ") {
-                    return port.trim_end_matches('.').to_owned();
-                }
-            }
-            panic!("chromedriver ended before it listened");
-        };
-        let port = tokio::time::timeout(Duration::from_secs(30), port).await;
-        let port = port.expect("chromedriver listens within 30 seconds");
-        // It must not meet a closed pipe when it has something more to say.
-        tokio::spawn(async move { while let Ok(Some(_)) = said.next_line().await {} });
-        Chromedriver {
-            address: format!("http://127.0.0.1:{port}"),
-            _child: child,
-        }
-    }
+    pub chromedriver: Arc<Chromedriver>,
 }
 
 /// Finds the last dialog that is open, or the page.
@@ -193,7 +63,7 @@ impl Window {
             const places = root === document || scope !== 'body' ? [...root.querySelectorAll(scope)] : [root];
             const all = places.filter(shown).flatMap((place) =>
                 [...place.querySelectorAll('button, a[href], summary, label')])
-                .filter((e) => shown(e) && !e.disabled && e.getAttribute('aria-hidden') !== 'true');
+                .filter((e) => shown(e) && !e.disabled && !e.closest('.visually-hidden'));
             const said = (e) => plain(e.innerText) || plain(e.getAttribute('aria-label'));
             return all.find((e) => said(e) === words)
                 || all.find((e) => plain(e.getAttribute('aria-label')) === words)
@@ -203,12 +73,6 @@ impl Window {
             .await;
     }
 
-    /// Clicks what a selector finds first.
-    pub async fn taps(&self, selector: &str) {
-        let script = format!("{ROOT} return root.querySelector(arguments[0]);");
-        self.clicks(&script, vec![json!(selector)], selector).await;
-    }
-
     /// Clicks the element that a script finds, as soon as it is there and can be clicked.
     async fn clicks(&self, script: &str, arguments: Vec<Value>, what: &str) {
         let mut why = String::new();
@@ -216,7 +80,14 @@ impl Window {
             let found = self.driver.execute(script, arguments.clone()).await;
             let clicked = match found {
                 Ok(found) if !found.json().is_null() => match found.element() {
-                    Ok(element) => element.click().await,
+                    Ok(element) => {
+                        let leaves = self.leaves(&element).await;
+                        let clicked = element.click().await;
+                        if leaves && clicked.is_ok() {
+                            self.waits_until("return !window.wasHere").await;
+                        }
+                        clicked
+                    }
                     Err(error) => Err(error),
                 },
                 Ok(_) => {
@@ -229,11 +100,25 @@ impl Window {
             match clicked {
                 Ok(()) => return self.settles().await,
                 // A live page may have put a fresh copy in its place just now.
-                Err(error) => why = error.to_string(),
+                Err(error) => why = error.to_string().lines().take(3).collect(),
             }
             tokio::time::sleep(PAUSE).await;
         }
         self.fails(&format!("cannot press {what:?}: {why}")).await;
+    }
+
+    /// Whether this element, pressed, leads to another page for sure: without script, the driver
+    /// does not know by itself that it must wait for it.
+    async fn leaves(&self, element: &WebElement) -> bool {
+        if self.script {
+            return false;
+        }
+        let script = "window.wasHere = true; const e = arguments[0];
+            return e.matches('button') ? e.form !== null
+                : e.matches('a') && !e.getAttribute('href').startsWith('#');";
+        let element = self.hopes(element.to_json()).await;
+        let leaves = self.driver.execute(script, vec![element]).await;
+        self.hopes(leaves).await.json() == &json!(true)
     }
 
     /// Types into the field with this id, in place of what stood there.
@@ -243,10 +128,22 @@ impl Window {
         self.hopes(field.send_keys(text).await).await;
     }
 
-    /// Presses keys in the field with this id.
-    pub async fn keys(&self, id: &str, keys: impl Into<thirtyfour::TypingData>) {
-        let field = self.field(id).await;
-        self.hopes(field.send_keys(keys).await).await;
+    /// Presses keys, wherever the focus is.
+    pub async fn keys(&self, keys: impl Into<thirtyfour::TypingData>) {
+        let focused = self.hopes(self.driver.active_element().await).await;
+        self.hopes(focused.send_keys(keys).await).await;
+    }
+
+    /// Chooses the line with these words in a list.
+    pub async fn chooses(&self, name: &str, words: &str) {
+        let script = format!(
+            "{ROOT} const list = [...root.querySelectorAll('select')].find((e) => e.name === arguments[0]);
+            return [...(list?.options ?? [])].find((option) => plain(option.text) === arguments[1])?.value ?? null;"
+        );
+        match self.asks(&script, &[name, words]).await.as_str() {
+            Some(value) => self.fills(&[(name, value)]).await,
+            None => self.fails(&format!("{name} has no line {words:?}")).await,
+        }
     }
 
     /// Chooses a file in the field that a selector finds.
@@ -423,11 +320,10 @@ impl Window {
         }
     }
 
-    /// The place of an element in the window: left, top, width, height, in pixels.
+    /// The place of an element in the window as it is scrolled now: left, top, width, height, in
+    /// pixels.
     pub async fn place(&self, selector: &str) -> [f64; 4] {
-        let script = "const e = document.querySelector(arguments[0]);
-            e.scrollIntoView({ block: 'center' });
-            const at = e.getBoundingClientRect();
+        let script = "const at = document.querySelector(arguments[0]).getBoundingClientRect();
             return [at.left, at.top, at.width, at.height];";
         let found = self.asks(script, &[selector]).await;
         let parts: Vec<f64> = found
