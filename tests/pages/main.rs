@@ -9,6 +9,8 @@ mod pages;
 
 mod access;
 mod changes;
+mod conflict;
+mod draft;
 mod drawings;
 mod entry;
 mod files;
@@ -21,4 +23,5 @@ mod publish;
 mod revision;
 mod rounds;
 mod style;
+mod styles;
 mod threads;

@@ -27,7 +27,10 @@ pub fn fields(form: ElementRef<'_>) -> Vec<(String, String)> {
         let Some(name) = element.attr("name") else {
             continue;
         };
-        if element.attr("disabled").is_some() {
+        // What a template holds belongs to no form.
+        let mut around = element.ancestors().filter_map(ElementRef::wrap);
+        let in_template = around.any(|it| it.value().name() == "template");
+        if element.attr("disabled").is_some() || in_template {
             continue;
         }
         let kind = element.attr("type").unwrap_or_default();
