@@ -1,6 +1,5 @@
 //! What stands around every page.
 
-use super::visit::Visitor;
 use crate::access::{Role, Side};
 use crate::language::Text;
 use crate::store::Session;
@@ -70,14 +69,6 @@ impl Frame {
             notice: None,
             live: None,
             t,
-        }
-    }
-
-    /// The frame for whoever asks.
-    pub fn of(visitor: &Visitor) -> Self {
-        match (&visitor.session, visitor.form_token()) {
-            (Some((_, session)), Some(token)) => Self::signed_in(visitor.t, session, &token),
-            _ => Self::outside(visitor.t),
         }
     }
 

@@ -52,7 +52,7 @@ impl Samples {
         let form = form.filter(|form| form.action == action);
         let form = form.filter(|form| form.value("move") == mv || mv.is_empty());
         let form = form
-            .last()
+            .next_back()
             .unwrap_or_else(|| panic!("no button {mv}:\n{}", page.reads()));
         who.sends_and_opens(form).await
     }
@@ -119,7 +119,7 @@ on_both! {
         let measure = page.link("Measure");
         let page = iris.opens(&measure).await;
         let point_c = page.attributes("form", "action").into_iter();
-        let point_c = point_c.filter(|action| action.contains("point=point-c")).last();
+        let point_c = point_c.filter(|action| action.contains("point=point-c")).next_back();
         let page = iris.opens(&point_c.expect("a form for C")).await;
         round.types(&mut iris, &page, "28 15/16").await.goes_to();
         let page = round.presses(&mut iris, "receive", "finish_measuring").await;

@@ -262,14 +262,15 @@ impl Garment {
             x,
             y,
         });
-        let (name, title) = match view {
-            View::Back => ("drawing-back", "Back"),
-            _ => ("drawing-front", "Front"),
+        let name = match view {
+            View::Back => "drawing-back",
+            _ => "drawing-front",
         };
         Drawing {
             id: ItemId::new(name),
             view,
-            title: title.to_owned(),
+            // The view says enough.
+            title: String::new(),
             file,
             width,
             height,

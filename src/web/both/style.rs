@@ -49,7 +49,6 @@ struct StylePage {
 
 /// The acts that the reader may start from here.
 struct MayDo {
-    write: bool,
     publish: bool,
     withdraw: bool,
     share: bool,
@@ -215,7 +214,6 @@ async fn style(
         },
         others,
         may: MayDo {
-            write: permit.also::<act::Write>().is_ok(),
             publish: permit.also::<act::Publish>().is_ok(),
             withdraw: permit.also::<act::Withdraw>().is_ok(),
             share: permit.also::<act::ShareWith>().is_ok(),
