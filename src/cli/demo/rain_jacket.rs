@@ -34,7 +34,7 @@ pub fn rain_jacket() -> Garment {
         parts: &[
             ("P1", "Main fabric", Some((Back, 6200, 6981))),
             ("P2", "Reflective tape", Some((Back, 3800, 8170))),
-            ("P3", "Zip", Some((Front, 5600, 8019))),
+            ("P3", "Zip", Some((Front, 5000, 6500))),
             ("P4", "Snap", Some((Front, 3400, 7755))),
             ("P5", "Elastic of hood and cuff", None),
         ],
