@@ -50,7 +50,7 @@ impl Samples {
         let action = format!("{}/{action}", self.base);
         let form = page.forms().into_iter();
         let form = form.filter(|form| form.action == action);
-        let form = form.filter(|form| form.value("move") == mv || mv.is_empty());
+        let mut form = form.filter(|form| form.value("move") == mv || mv.is_empty());
         let form = form
             .next_back()
             .unwrap_or_else(|| panic!("no button {mv}:\n{}", page.reads()));
