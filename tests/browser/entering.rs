@@ -6,7 +6,7 @@ use crate::window::Window;
 /// Founds Harrow & Tide with Nell as its owner.
 pub async fn founds(stage: &Stage) -> Window {
     let nell = stage.desk("Nell").await;
-    nell.opens(&stage.service.set_up).await;
+    nell.opens(stage.service.set_up()).await;
     nell.types("brand", "Harrow & Tide").await;
     nell.types("name", "Nell").await;
     nell.types("login", "nell@harrow.example").await;

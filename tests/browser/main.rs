@@ -4,7 +4,9 @@
 //! and on a page that scrolls sideways.
 
 mod entering;
+mod demo;
 mod garment;
+mod pictures;
 mod service;
 mod stage;
 mod walk;

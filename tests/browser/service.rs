@@ -9,47 +9,83 @@ use tempfile::TempDir;
 use tokio::io::{AsyncBufReadExt, BufReader};
 use tokio::process::{Child, Command};
 
-/// `fellseam serve`, with nobody in it yet.
+/// `fellseam serve` with nobody in it yet, or `fellseam demo`.
 pub struct Service {
     /// `http://127.0.0.1:PORT`.
     pub address: String,
-    /// Founds the brand.
-    pub set_up: String,
+    /// What it printed before it listened.
+    said: String,
     child: Child,
     data: TempDir,
 }
 
 impl Service {
     pub async fn starts() -> Service {
+        Service::runs("serve", "Fellseam listens on ").await
+    }
+
+    /// With an invented brand, two factories and three styles.
+    pub async fn demo() -> Service {
+        Service::runs("demo", "Ctrl-C stops it.").await
+    }
+
+    /// Runs a command until it has printed a line that begins with `last`.
+    async fn runs(command: &str, last: &str) -> Service {
         let data = tempfile::tempdir().expect("a temporary folder");
         let mut child = program(data.path())
-            .arg("serve")
-            .args(["--listen", "127.0.0.1:0"])
+            .arg(command)
+            .args(["--listen", "127.0.0.1:0", "--data"])
+            .arg(data.path())
             .stdout(Stdio::piped())
             .kill_on_drop(true)
             .spawn()
             .expect("the program starts");
-        let said = child.stdout.take().expect("piped");
-        let mut said = BufReader::new(said).lines();
-        let mut set_up = String::new();
+        let mut lines = BufReader::new(child.stdout.take().expect("piped")).lines();
+        let mut said = String::new();
         let listening = async {
-            while let Some(line) = said.next_line().await.expect("text") {
-                if line.contains("/set-up/") {
-                    set_up = line.trim().to_owned();
-                }
-                if let Some(address) = line.strip_prefix("Fellseam listens on ") {
-                    return address.to_owned();
+            while let Some(line) = lines.next_line().await.expect("text") {
+                said.push_str(&line);
+                said.push('\n');
+                if line.starts_with(last) {
+                    return;
                 }
             }
             panic!("the program ended before it listened");
         };
-        let address = tokio::time::timeout(Duration::from_secs(30), listening).await;
+        let in_time = tokio::time::timeout(Duration::from_secs(60), listening).await;
+        in_time.expect("the program listens within a minute");
+        // It must not meet a closed pipe when it has something more to say.
+        tokio::spawn(async move { while let Ok(Some(_)) = lines.next_line().await {} });
+        let address = said
+            .split_whitespace()
+            .find(|word| word.starts_with("http://"));
+        let address = address.expect("it says where it listens");
+        let port = address
+            .match_indices('/')
+            .nth(2)
+            .map_or(address.len(), |(end, _)| end);
         Service {
-            address: address.expect("the program listens within 30 seconds"),
-            set_up,
+            address: address[..port].to_owned(),
+            said,
             child,
             data,
         }
+    }
+
+    /// The link that founds the brand.
+    pub fn set_up(&self) -> &str {
+        let link = self.said.lines().find(|line| line.contains("/set-up/"));
+        link.expect("nobody is here yet").trim()
+    }
+
+    /// The demo's link for somebody, and their name: `Merchandiser, Sao Mai Garment`.
+    pub fn link(&self, who: &str) -> (&str, &str) {
+        let mut lines = self.said.lines();
+        let named = lines
+            .find(|line| line.starts_with(who))
+            .expect("somebody of the demo");
+        let (_, name) = named.split_once(": ").expect("a name");
+        (lines.next().expect("a link").trim(), name)
     }
 
     /// Asks the program to stop, as a system does, and checks everything that it has kept.

@@ -30,7 +30,15 @@ pub struct Chromedriver {
 
 impl Stage {
     pub async fn opens() -> Stage {
-        let service = Service::starts();
+        Stage::around(Service::starts()).await
+    }
+
+    /// On the demo.
+    pub async fn demo() -> Stage {
+        Stage::around(Service::demo()).await
+    }
+
+    async fn around(service: impl Future<Output = Service>) -> Stage {
         let driver = Chromedriver::starts();
         let (service, driver) = tokio::join!(service, driver);
         Stage {
@@ -47,6 +55,19 @@ impl Stage {
     /// A window 360 wide, under a finger.
     pub async fn phone(&self, who: &str) -> Window {
         self.window(who, PHONE, true).await
+    }
+
+    /// A window for somebody of the demo, who comes in by their link.
+    pub async fn of_demo(&self, who: &str, on_phone: bool) -> Window {
+        let (link, name) = self.service.link(who);
+        let window = match on_phone {
+            true => self.phone(name).await,
+            false => self.desk(name).await,
+        };
+        window.opens(link).await;
+        window.presses("Come in").await;
+        window.must_see("What needs me").await;
+        window
     }
 
     /// A phone on which no script runs.

@@ -1,0 +1,58 @@
+//! The pictures of the README, from the demo:
+//! `cargo nextest run --test browser --run-ignored only -E 'test(pictures)'`.
+
+use image::codecs::png::{CompressionType, FilterType, PngEncoder};
+use serde_json::json;
+
+use crate::stage::Stage;
+use crate::window::Window;
+
+/// What a page of text may weigh in a README.
+const MOST: usize = 150 * 1024;
+
+/// The same picture in sixteen steps a colour, which nobody sees on a page of text, and packed well.
+fn lighter(png: &[u8]) -> Vec<u8> {
+    let mut picture = image::load_from_memory(png).expect("a picture").to_rgb8();
+    for pixel in picture.pixels_mut() {
+        pixel.0 = pixel.0.map(|value| value.saturating_add(8) / 17 * 17);
+    }
+    let mut packed = Vec::new();
+    let encoder =
+        PngEncoder::new_with_quality(&mut packed, CompressionType::Best, FilterType::NoFilter);
+    picture.write_with_encoder(encoder).expect("a picture");
+    packed
+}
+
+async fn keeps(window: &Window, name: &str, height: u32) {
+    let screen = json!({"width": 1440, "height": height, "deviceScaleFactor": 1, "mobile": false});
+    window
+        .devtool("Emulation.setDeviceMetricsOverride", screen)
+        .await;
+    window
+        .waits_until("return [...document.images].every((e) => e.complete || e.loading === 'lazy')")
+        .await;
+    window.asks("document.activeElement?.blur()", &[]).await;
+    let picture = lighter(&window.photographs().await);
+    assert!(
+        picture.len() < MOST,
+        "{name} weighs {} bytes",
+        picture.len()
+    );
+    std::fs::write(format!("tests/pictures/{name}"), picture).expect("a file");
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+#[ignore = "makes the pictures of the README anew"]
+async fn pictures_of_the_review_page_and_of_the_grid() {
+    std::fs::create_dir_all("tests/pictures").expect("a folder");
+    let stage = Stage::demo().await;
+    let iris = stage.of_demo("Designer", false).await;
+    iris.opens("/styles").await;
+    iris.presses("HT-204").await;
+    let style = iris.path().await;
+    iris.presses("Open revision").await;
+    keeps(&iris, "review.png", 1000).await;
+    iris.opens(&format!("{style}/draft/points")).await;
+    keeps(&iris, "grid.png", 900).await;
+    iris.closes().await;
+}
