@@ -48,13 +48,13 @@ on_both! {
             row,
             [
                 "A",
-                "Chest width Half (laid flat) Critical Key point",
+                "Chest width Half (laid flat) · Key point Critical",
                 "19 1/2 49.5",
                 "20 1/2 52.1",
                 "21 1/2 54.6",
                 "22 1/2 57.2",
                 "23 3/4 60.3",
-                "−3/8 −0.9 +3/8 +0.9",
+                "−3/8 (−0.9) +3/8 (+0.9)",
             ]
         );
         assert_eq!(page.all(".chart tbody tr").len(), 10);
@@ -270,7 +270,7 @@ on_both! {
         assert_eq!(page.link("See what changed"), format!("{}/changes?since=1", address(&site, 2)));
         assert_eq!(
             page.all(".chart td.changed"),
-            ["23 3/4 24 61.0", "−1/4 −0.6 +1/4 +1/2 +1.2"]
+            ["23 3/4 24 61.0", "−1/4 (−0.6) +1/4 +1/2 (+1.2)"]
         );
         assert_eq!(page.all(".chart del"), ["23 3/4", "+1/4"]);
         assert_eq!(page.all(".matrix td.changed"), ["Rust · H&T Rust · #b4532a natural"]);

@@ -10,7 +10,7 @@ statement-round-brand = This is our decision on this sample round.
 ## A revision
 
 revision-number = Revision { $revision }
-revision-reason = Why it was published:
+revision-reason = Why it was published
 
 ## What changed
 
@@ -78,8 +78,8 @@ how-title = How to measure
 how-from = From
 how-to = To
 how-way = How
-how-relaxed = relaxed
-how-stretched = stretched
+how-relaxed = Relaxed
+how-stretched = Stretched
 
 ## Parts and colourways
 

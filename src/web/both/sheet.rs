@@ -314,7 +314,7 @@ impl<'a> Writer<'a> {
             plus: self.tolerance('+', row.plus, old_row.map(|row| row.plus)),
             start: how.start.clone(),
             end: how.end.clone(),
-            how: words.join(", "),
+            how: words.join(" · "),
             note: how.note.clone(),
             about: self.about(&point.id),
         }
