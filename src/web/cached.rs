@@ -4,6 +4,7 @@
 //! person's own page, compressed, under everything that it is made from.
 
 use std::io::Write;
+use std::time::Duration;
 
 use askama::Template;
 use axum::body::Bytes;
@@ -22,6 +23,8 @@ use crate::spec::Digest;
 
 /// The memory that kept pages may take; one of 45 points in 8 sizes takes about 20 KiB.
 const MEMORY: u64 = 64 * 1024 * 1024;
+/// How long a page is kept at most.
+const LONGEST: Duration = Duration::from_secs(60 * 60);
 
 /// The compressed pages that were made last, by what they are made from.
 #[derive(Debug, Clone)]
@@ -30,12 +33,12 @@ pub struct Kept(Cache<Digest, Bytes>);
 impl Default for Kept {
     fn default() -> Self {
         let weight = |_: &Digest, body: &Bytes| u32::try_from(body.len()).unwrap_or(u32::MAX);
-        Self(
-            Cache::builder()
-                .weigher(weight)
-                .max_capacity(MEMORY)
-                .build(),
-        )
+        let kept = Cache::builder()
+            .weigher(weight)
+            .max_capacity(MEMORY)
+            // What was erased is not kept for as long as the program runs.
+            .time_to_live(LONGEST);
+        Self(kept.build())
     }
 }
 

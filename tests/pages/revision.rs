@@ -1,8 +1,12 @@
 //! The revision page: what a factory makes a style from, acknowledges and signs.
 
+use std::collections::BTreeMap;
+
 use axum::http::StatusCode;
-use fellseam::spec::Digest;
+use fellseam::exchange::refused::FindingKey;
+use fellseam::spec::check::check;
 use fellseam::spec::document::{Cell, Grade};
+use fellseam::spec::{Digest, grade};
 use fellseam::store::ThreadMove;
 
 use crate::pages::{Browser, FormOf, Page, Site};
@@ -306,6 +310,29 @@ on_both! {
         let forms: Vec<FormOf> = forms.filter(|form| form.action.ends_with("/sign")).collect();
         assert_eq!(forms.len(), 1);
         assert_eq!(forms[0].value("org"), meghna.org.as_str());
+    }
+}
+
+on_both! {
+    async fn a_warning_that_was_accepted_stands_there_with_its_reason(db) {
+        let site = Site::new(db).await;
+        let (brand, sao_mai) = (&site.cast.brand, &site.cast.sao_mai);
+        // A piece of one size can pass as the next one.
+        brand
+            .edits(|spec| spec.points.points[0].plus = Some(inches("5/8")))
+            .await;
+        let spec = brand.draft().await.0;
+        let warnings = check(&spec, &grade(&spec)).into_iter();
+        let accepted: BTreeMap<FindingKey, String> = warnings
+            .map(|finding| (FindingKey::of(&finding), "Sizes are told by their labels.".to_owned()))
+            .collect();
+        assert_eq!(accepted.len(), 1);
+        brand.publishes_accepting("First issue", &accepted).await.unwrap();
+        brand.shares_with(sao_mai).await.unwrap();
+        let (_, page) = opens(&site, &sao_mai.lead, 1).await;
+        page.must_see("Warnings that the brand accepted");
+        page.must_see("A Chest width: this point is critical, and a piece of size XS can pass as S");
+        page.must_see("Reason: Sizes are told by their labels.");
     }
 }
 
