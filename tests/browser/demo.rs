@@ -106,3 +106,46 @@ async fn every_page_of_the_brand_fits_a_large_screen() {
     has_seen(&seen, &["/draft/colourways", "/publish", "/rounds/new"]);
     iris.closes().await;
 }
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_value_measured_without_a_connection_is_kept_and_sent_later() {
+    let stage = Stage::demo().await;
+    let hoa = stage.of_demo("Sample room, Sao Mai", true).await;
+    hoa.presses("Measure and dispatch sample round 1").await;
+    hoa.presses("Measure").await;
+    let missing = "const field = [...document.querySelectorAll('input[name=value]')].find((e) => e.offsetParent);
+        return field.defaultValue === ''";
+    hoa.waits_until(missing).await;
+    let name = hoa.reads_in(".measure-point:not([hidden]) h1").await;
+    let spec = hoa.reads_in(".measure-point:not([hidden]) .number b").await;
+    let field =
+        "return [...document.querySelectorAll('input[name=value]')].find((e) => e.offsetParent).id";
+    let id = hoa.asks(field, &[]).await;
+    let id = id.as_str().expect("an id");
+    let value = spec.split_whitespace().next().expect("a value");
+
+    let here = hoa
+        .asks("return location.pathname + location.search", &[])
+        .await;
+
+    hoa.connects(false).await;
+    hoa.types(id, value).await;
+    hoa.presses("Save, next").await;
+    hoa.must_see("not sent yet: 1").await;
+    let next = hoa.reads_in(".measure-point:not([hidden]) h1").await;
+    assert_ne!(next, name, "the next point can be measured");
+
+    hoa.connects(true).await;
+    hoa.waits_until("return document.querySelector('.measure-waiting').hidden")
+        .await;
+    // The server has it: it stands in the page that it makes.
+    hoa.opens(here.as_str().expect("an address")).await;
+    let kept = hoa
+        .asks(
+            "return document.getElementById(arguments[0]).defaultValue",
+            &[id],
+        )
+        .await;
+    assert_eq!(kept, value);
+    hoa.closes().await;
+}

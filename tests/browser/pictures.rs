@@ -10,11 +10,11 @@ use crate::window::Window;
 /// What a page of text may weigh in a README.
 const MOST: usize = 150 * 1024;
 
-/// The same picture in sixteen steps a colour, which nobody sees on a page of text, and packed well.
+/// The same picture in 51 steps a colour, which nobody sees on a page of text, and packed well.
 fn lighter(png: &[u8]) -> Vec<u8> {
     let mut picture = image::load_from_memory(png).expect("a picture").to_rgb8();
     for pixel in picture.pixels_mut() {
-        pixel.0 = pixel.0.map(|value| value.saturating_add(8) / 17 * 17);
+        pixel.0 = pixel.0.map(|value| value.saturating_add(2) / 5 * 5);
     }
     let mut packed = Vec::new();
     let encoder =
@@ -27,6 +27,9 @@ async fn keeps(window: &Window, name: &str, height: u32) {
     let screen = json!({"width": 1440, "height": height, "deviceScaleFactor": 1, "mobile": false});
     window
         .devtool("Emulation.setDeviceMetricsOverride", screen)
+        .await;
+    window
+        .devtool("Emulation.setScrollbarsHidden", json!({"hidden": true}))
         .await;
     window
         .waits_until("return [...document.images].every((e) => e.complete || e.loading === 'lazy')")

@@ -283,7 +283,9 @@ impl Window {
             // The answer that a page shows, such as a form with an error, is no error of the page.
             let shown =
                 line.message.starts_with(here.as_str()) && line.message.contains("status of 4");
-            if line.level == "SEVERE" && !shown {
+            // A test took the connection away.
+            let cut = line.message.contains("ERR_INTERNET_DISCONNECTED");
+            if line.level == "SEVERE" && !shown && !cut {
                 self.fails(&format!("the console says: {}", line.message))
                     .await;
             }
@@ -336,6 +338,15 @@ impl Window {
             Ok(place) => place,
             Err(_) => panic!("{selector} is nowhere: {found}"),
         }
+    }
+
+    /// Takes the connection away, or gives it back.
+    pub async fn connects(&self, on: bool) {
+        let network =
+            json!({"offline": !on, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1});
+        self.devtool("Network.enable", json!({})).await;
+        self.devtool("Network.emulateNetworkConditions", network)
+            .await;
     }
 
     /// A picture of what is shown.
