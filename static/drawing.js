@@ -94,6 +94,7 @@ class Letter {
       if (event.detail !== 0) return;
       this.put(5000, 5000);
       this.mark.focus();
+      this.say();
     });
     mark.addEventListener("keydown", (event) => this.key(event));
     for (const input of inputs) input.addEventListener("change", () => this.draw());

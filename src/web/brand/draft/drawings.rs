@@ -37,7 +37,9 @@ struct DrawingsPage {
     frame: Frame,
     page: SectionPage,
     rows: Vec<Row>,
-    /// Why files were not taken, and what was seen in those that were.
+    /// Why files were not taken.
+    refused: Vec<String>,
+    /// What was seen in those that were.
     told: Vec<String>,
     /// Files came with a form that could not be read.
     files_again: bool,
@@ -230,6 +232,7 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, told: &str) -> Answer {
         frame: who.frame(),
         page: around,
         rows: rows_of(spec),
+        refused: Vec::new(),
         told: told.collect(),
         files_again: false,
         errors: Errors::default(),
@@ -259,6 +262,7 @@ pub async fn save(mut sent: Sent) -> Answer {
             frame: sent.who.frame(),
             page: sent.around().await?,
             rows: typed,
+            refused: Vec::new(),
             told: Vec::new(),
             files_again: !uploads.is_empty(),
             errors,
@@ -272,26 +276,29 @@ pub async fn save(mut sent: Sent) -> Answer {
     let world = sent.app.store.world();
     spec.drawings.drawings = typed.into_iter().map(|row| row.drawing(world)).collect();
     let newest = spec.drawings.drawings.last().map(|last| last.id.clone());
-    let mut then = press.then();
-    if let (true, Some(newest)) = (taken.added, newest) {
-        then = format!("#row-{newest}");
-    }
-    if !taken.warned.is_empty() {
-        let codes: Vec<&str> = taken.warned.into_iter().map(code).collect();
-        then = format!("&told={}{then}", codes.join("."));
-    }
+    let codes: Vec<&str> = taken.warned.into_iter().map(code).collect();
+    let then = match (codes.is_empty(), taken.added, newest) {
+        // At the top of the page, where it is said.
+        (false, ..) => format!("&told={}", codes.join(".")),
+        (true, true, Some(newest)) => format!("#row-{newest}"),
+        _ => press.then(),
+    };
     let on = sent.keep(&spec, &then).await?;
-    if taken.refused.is_empty() || on.contains("/conflict/") {
+    if taken.refused.is_empty() {
         return go(&on);
     }
-    let draft = sent.app.store.draft(&sent.permit.also()?).await?;
     let review = sent.permit.also()?;
+    let draft = sent.app.store.draft(&review).await?;
     page_again(&DrawingsPage {
         t,
         frame: sent.who.frame(),
         page: SectionPage::new(&sent.app, t, &review, sent.section, &draft).await?,
         rows: rows_of(&draft.spec),
-        told: taken.refused,
+        refused: taken.refused,
+        told: codes
+            .into_iter()
+            .filter_map(|code| warning(t, code))
+            .collect(),
         files_again: false,
         errors: Errors::default(),
     })
@@ -349,7 +356,7 @@ impl Taken {
 
 fn refused(t: Text, name: &str, why: &RenderError) -> String {
     let why = refusal::upload(t, why);
-    t.say("drawings-refused")
+    t.say("drawings-refused-file")
         .with("name", name)
         .with("why", why)
         .to_string()
