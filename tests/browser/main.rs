@@ -7,6 +7,7 @@ mod entering;
 mod demo;
 mod garment;
 mod pictures;
+mod letters;
 mod service;
 mod stage;
 mod walk;
