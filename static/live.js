@@ -101,6 +101,9 @@ function swap(part, page) {
 }
 
 function tell(what, on) {
+  // Over an open panel, too.
+  const top = document.querySelector("dialog[open]") || document.body;
+  if (place.parentElement !== top) top.append(place);
   place.querySelector(`[data-when="${what}"]`).hidden = !on;
 }
 

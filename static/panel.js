@@ -17,19 +17,19 @@ function addressOf(link) {
   return url.origin === location.origin && ITEM.test(url.pathname) ? url : null;
 }
 
-/** Puts the main part of an item's page into the panel; anything else is gone to. */
+/** Puts the main part of an item's page into the panel. Where there is none, the way leads on. */
 async function fill(answer) {
-  const url = new URL(answer.url);
   const page = new DOMParser().parseFromString(await answer.text(), "text/html");
   const part = page.querySelector("[data-panel]");
-  if (!part || !ITEM.test(url.pathname)) {
+  if (part) dialog.dataset.page = part.dataset.panel;
+  // A form that was not taken is answered under its own address, which cannot be gone to.
+  else if (answer.redirected || !dialog.open) {
     location.assign(answer.url);
     return;
   }
-  const said = page.querySelector("main > .notice");
-  const parts = [said, part].filter(Boolean).map((node) => document.importNode(node, true));
-  dialog.dataset.page = url.pathname;
-  dialog.replaceChildren(...parts);
+  const main = page.querySelector("main");
+  const parts = part ? [main.querySelector(":scope > .notice"), part] : [...main.children];
+  dialog.replaceChildren(...parts.filter(Boolean).map((node) => document.importNode(node, true)));
   const heading = dialog.querySelector("h1");
   if (heading) dialog.setAttribute("aria-label", heading.textContent);
   if (!dialog.open) dialog.showModal();
@@ -71,6 +71,15 @@ async function open(url) {
   entered = true;
 }
 
+/** Brings what was just sent into view: the end of its thread, or of the newest open one. */
+function showSent(action) {
+  const thread = /\/threads\/([^/]+)\//.exec(action);
+  const open = [...dialog.querySelectorAll(".thread form.answer")].pop();
+  const sent = thread ? document.getElementById(`thread-${thread[1]}`) : open && open.closest(".thread");
+  const last = sent && sent.querySelector(".messages > :last-child");
+  if (last) last.scrollIntoView({ block: "center" });
+}
+
 /** Sends a form of the panel without leaving the page below it. */
 async function send(event) {
   if (event.defaultPrevented) return;
@@ -82,7 +91,9 @@ async function send(event) {
   const button = event.submitter;
   if (button && button.name) body.append(button.name, button.value);
   try {
-    await fill(await fetch(form.action, { method: "POST", body }));
+    const answer = await fetch(form.action, { method: "POST", body });
+    await fill(answer);
+    if (answer.ok) showSent(form.action);
   } catch (_) {
     const unsent = document.querySelector("[data-when='unsent']");
     if (unsent && !form.querySelector("[data-when]")) {

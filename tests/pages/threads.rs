@@ -409,7 +409,7 @@ on_both! {
         assert_eq!(page.all(".marks .mark text"), ["C"]);
         let part = hoa.visits(&page_of(&site, 1, "part-1")).await;
         part.must_see("The colour in every colourway");
-        assert_eq!(part.all("table.list tbody tr").len(), 2);
+        assert_eq!(part.all("table.matrix tbody tr").len(), 2);
         for other in ["size-m", "colourway-ink", "drawing-front"] {
             hoa.visits(&page_of(&site, 1, other)).await.must_be(StatusCode::OK);
         }

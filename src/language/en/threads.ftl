@@ -5,9 +5,8 @@
 item-back = Revision { $revision }
 item-close = Close
 item-mark = { $letter }, { $name }
-item-values = The value of every size, { $unit } (in { $other } below it)
+item-values = The value of every size in { $unit }, and below it in { $other }
 item-tolerance = Tolerance
-item-tolerance-reference = In { $other }, never wider
 item-from = From
 item-to = To
 item-path = How the tape lies
@@ -56,7 +55,7 @@ thread-photo-taken = taken { $when }
 
 ## Writing
 
-thread-answer = Your answer
+thread-answer = Your message
 thread-send = Send
 thread-refused = This was not sent.
 thread-photos = Photographs

@@ -4,7 +4,7 @@
 mod about;
 
 use axum::extract::{Path, State};
-use axum::http::StatusCode;
+use axum::http::{HeaderMap, StatusCode};
 use axum::response::{Html, IntoResponse};
 
 use askama::Template;
@@ -20,10 +20,11 @@ use crate::language::Text;
 use crate::spec::{ItemId, OrgId, StyleId, ThreadId};
 use crate::store::{NewThread, Revision, Says};
 use crate::web::App;
+use crate::web::cached::cached;
 use crate::web::form::{Errors, Fields, Form};
 use crate::web::frame::Frame;
 use crate::web::may::{MayOn, Who};
-use crate::web::page::{Answer, go, page, page_again};
+use crate::web::page::{Answer, go, page_again};
 use crate::web::problem::Problem;
 
 /// The longest message, in letters.
@@ -80,12 +81,14 @@ pub async fn show(
     may: MayOn<act::Read>,
     State(app): State<App>,
     Path((_, n, item)): Path<(String, String, String)>,
+    headers: HeaderMap,
 ) -> Answer {
     let place = Place {
         revision: number(&n)?,
         item: ItemId::new(item),
     };
-    page(&build(&app, &may.permit, &may.who, &place, None).await?)
+    let page = build(&app, &may.permit, &may.who, &place, None);
+    cached(&app, &may, &headers, page).await
 }
 
 /// Raises a thread.

@@ -91,6 +91,7 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
         let view = t.name(&drawing.view).to_string();
         let title = match drawing.title.as_str() {
             "" => view,
+            title if title == view => view,
             title => format!("{view} · {title}"),
         };
         (drawing.id == *id || !places.is_empty()).then(|| Marked {
