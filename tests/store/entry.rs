@@ -184,6 +184,7 @@ on_both! {
         let hoa = &cast.sao_mai.hands.actor.person;
         let link = cast.store.new_link(&cast.sao_mai.lead.may(), hoa).await.unwrap();
         assert!(is_missing(&cast.store.set_up(&link, first_owner()).await));
+        cast.store.new_set_up_link().await.unwrap();
         assert!(cast.store.use_way_in(&link, None).await.is_ok(), "and is not spent by trying");
     }
 }
@@ -292,14 +293,18 @@ on_both! {
         assert_eq!(session.name.as_deref(), Some("Iris"), "and is called as before");
         assert_eq!(cast.store.login(&iris.may()).await.unwrap().as_deref(), Some("iris"));
 
+        assert_eq!(cast.store.login(&nell.may()).await.unwrap(), None);
+        assert_eq!(cast.store.password("Iris").await.unwrap(), None, "a name is no sign-in name");
         let taken = cast.store.set_password(&nell.may(), "iris", "other").await;
         assert!(matches!(taken, Err(StoreError::Unique(_))), "{taken:?}");
 
         cast.store.set_password(&iris.may(), "iris.vale", "second").await.unwrap();
         assert_eq!(cast.store.password("iris").await.unwrap(), None);
         let known = cast.store.password("iris.vale").await.unwrap();
-        assert_eq!(known, Some((iris.actor.person.clone(), "second".to_owned())));
+        let expected = Some((iris.actor.person.clone(), "second".to_owned()));
+        assert_eq!(known, expected);
         assert!(cast.store.set_password(&nell.may(), "iris", "other").await.is_ok());
+        assert_eq!(cast.store.password("iris.vale").await.unwrap(), expected, "hers stays");
     }
 }
 

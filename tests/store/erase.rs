@@ -26,7 +26,7 @@ on_both! {
         let cast = whole_walk(db.clone()).await;
         let Cast { store, brand, sao_mai, .. } = &cast;
         // A style that they have nothing to do with.
-        brand.lead.starts(&another_style()).await;
+        let other = brand.lead.starts(&another_style()).await;
         let linh = &sao_mai.lead.actor.person;
         store.set_password(&sao_mai.lead.may(), "linh", "hash").await.unwrap();
         let entries = brand.ledger().await;
@@ -59,6 +59,7 @@ on_both! {
         let last = &after.last().unwrap().entry;
         assert_eq!((last.act, &*last.ids["person"]), (Act::Erase, linh.as_str()));
         assert_eq!(last.person, None, "the program itself");
+        assert_eq!(brand.on(&other).ledger().await.len(), 1, "nothing of theirs was there");
         let audit = store.audit().await.unwrap();
         assert_eq!(audit.faults, []);
         assert_eq!(audit.erased, of_kind("message") + of_kind("photo"));
@@ -105,6 +106,7 @@ on_both! {
         assert_eq!(store.way_in(&link).await.unwrap(), None);
         assert!(is_missing(&store.use_way_in(&link, None).await));
         assert_eq!(store.password("linh").await.unwrap(), None);
+        assert_eq!(store.login(&linh.may()).await.unwrap(), None);
         assert!(is_missing(&store.acknowledge(&permit, 1).await));
         // A page that was still open names nobody again.
         store.rename(&linh.may(), "Linh", "vi").await.unwrap();
