@@ -118,8 +118,8 @@ on_both! {
         // The brand measures C of the first piece, a little less, and that is what counts.
         let measure = page.link("Measure");
         let page = iris.opens(&measure).await;
-        let point_c = page.attributes("form", "action").into_iter();
-        let point_c = point_c.filter(|action| action.contains("point=point-c")).next_back();
+        let mut actions = page.attributes("form", "action").into_iter();
+        let point_c = actions.rfind(|action| action.contains("point=point-c"));
         let page = iris.opens(&point_c.expect("a form for C")).await;
         round.types(&mut iris, &page, "28 15/16").await.goes_to();
         let page = round.presses(&mut iris, "receive", "finish_measuring").await;
