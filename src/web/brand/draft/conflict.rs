@@ -102,12 +102,14 @@ impl Case {
         };
         let touched: BTreeSet<Place> = differences(section, &base, mine).into_iter().collect();
         let places = differences(section, theirs, mine);
+        let mut around = SectionPage::new(app, t, &review, section, &self.draft).await?;
+        around.lost.retain(|other| other.id != self.save.id);
         let newest = self.history.first();
         let name_of = |newest: &SectionVersion| name_or_erased(t, newest.saved_by.as_deref());
         Ok(ConflictPage {
             t,
             frame: self.who.frame(),
-            page: SectionPage::new(app, t, &review, section, &self.draft).await?,
+            page: around,
             save: self.save.clone(),
             by: newest.map_or(String::new(), name_of),
             at: newest.map_or(String::new(), |newest| newest.saved_at.minute()),
@@ -144,6 +146,10 @@ fn difference(t: Text, theirs: &Spec, mine: &Spec, place: &Place, touched: bool)
                 side.retain(|_| *differ.next().unwrap_or(&true));
             }
         }
+    }
+    // Of what only one of them has, what is written in it.
+    if let (Some(fields), None) | (None, Some(fields)) = (&mut of_mine, &mut of_theirs) {
+        fields.retain(|field| !field.value.is_empty());
     }
     Difference {
         name: name(place),
