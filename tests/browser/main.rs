@@ -6,6 +6,7 @@
 mod entering;
 mod demo;
 mod garment;
+mod grid;
 mod pictures;
 mod letters;
 mod service;
