@@ -110,8 +110,8 @@ impl Stage {
             address: self.service.address.clone(),
             width,
             script,
-            profile,
-            chromedriver: self.driver.clone(),
+            _profile: profile,
+            _chromedriver: self.driver.clone(),
         };
         // What still moves cannot be pressed.
         let still = json!({"features": [{"name": "prefers-reduced-motion", "value": "reduce"}]});

@@ -23,9 +23,9 @@ pub struct Window {
     pub width: u32,
     /// Whether scripts of the pages run.
     pub script: bool,
-    pub profile: TempDir,
+    pub _profile: TempDir,
     // After the session: who drives it goes last.
-    pub chromedriver: Arc<Chromedriver>,
+    pub _chromedriver: Arc<Chromedriver>,
 }
 
 /// Finds the last dialog that is open, or the page.
