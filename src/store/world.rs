@@ -105,7 +105,7 @@ mod tests {
             || Time::try_from("2026-02-28T23:59:30.250Z".to_owned()).unwrap(),
             |bytes| {
                 for (n, byte) in bytes.iter_mut().enumerate() {
-                    *byte = n as u8 * 37;
+                    *byte = (n as u8).wrapping_mul(37);
                 }
             },
         )
