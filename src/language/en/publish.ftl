@@ -3,6 +3,10 @@
 publish-title = Check and publish
 publish-heading = Publish revision { $revision }
 publish-not-yet = It was not published
+publish-reasons-missing = { $count ->
+    [one] A reason is missing. Go there.
+   *[other] { $count } reasons are missing. Go to the first one.
+}
 publish-moved = Saved since you opened the page:
 publish-mend = To mend first
 publish-mend-what = { $count ->
