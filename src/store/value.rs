@@ -84,11 +84,12 @@ impl<T> Row for T where
 {
 }
 
-/// Lets newtypes over text be arguments and fields of rows. It stands here and not at the types:
-/// they live in the pure rooms, which know no database.
+/// Lets values that are kept as text be arguments and fields of rows: how each is written, and how
+/// it is read. It stands here and not at the types: they live in the pure rooms, which know no
+/// database.
 macro_rules! text {
-    ($($type:ty => $make:expr),* $(,)?) => {$(
-        bind!(Text, $type => |text| text.as_str().to_owned());
+    ($($type:ty: $write:expr => $read:expr),* $(,)?) => {$(
+        bind!(Text, $type => $write);
 
         impl<D: Database> Type<D> for $type
         where
@@ -108,14 +109,32 @@ macro_rules! text {
             String: Decode<'r, D>,
         {
             fn decode(value: D::ValueRef<'r>) -> Result<Self, BoxDynError> {
-                let make: fn(String) -> Result<$type, BoxDynError> = $make;
-                make(String::decode(value)?)
+                let read: fn(String) -> Result<$type, BoxDynError> = $read;
+                read(String::decode(value)?)
             }
         }
     )*};
 }
 
-text! {
+/// Newtypes over text.
+macro_rules! newtypes {
+    ($($type:ty => $read:expr),* $(,)?) => {
+        text! { $($type: |text| text.as_str().to_owned() => $read),* }
+    };
+}
+
+/// Values that have a stable name.
+macro_rules! named {
+    ($($type:ty)*) => {
+        text! { $(
+            $type: |value| value.name().to_owned() => |name| {
+                <$type>::from_name(&name).ok_or_else(|| format!("{name:?} is no value of it").into())
+            }
+        ),* }
+    };
+}
+
+newtypes! {
     ItemId => |id| Ok(ItemId::new(id)),
     StyleId => |id| Ok(StyleId::new(id)),
     RevisionId => |id| Ok(RevisionId::new(id)),
@@ -129,36 +148,6 @@ text! {
     SignatureId => |id| Ok(SignatureId::new(id)),
     Digest => |hex| Ok(Digest::try_from(hex)?),
     Time => |text| Ok(Time::try_from(text)?),
-}
-
-/// Lets values that have a stable name be arguments and fields of rows.
-macro_rules! named {
-    ($($type:ty)*) => {$(
-        bind!(Text, $type => |value| value.name().to_owned());
-
-        impl<D: Database> Type<D> for $type
-        where
-            String: Type<D>,
-        {
-            fn type_info() -> D::TypeInfo {
-                String::type_info()
-            }
-
-            fn compatible(column: &D::TypeInfo) -> bool {
-                String::compatible(column)
-            }
-        }
-
-        impl<'r, D: Database> Decode<'r, D> for $type
-        where
-            String: Decode<'r, D>,
-        {
-            fn decode(value: D::ValueRef<'r>) -> Result<Self, BoxDynError> {
-                let name = String::decode(value)?;
-                <$type>::from_name(&name).ok_or_else(|| format!("{name:?} is no value of it").into())
-            }
-        }
-    )*};
 }
 
 named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome ledger::Act
