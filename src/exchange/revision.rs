@@ -114,7 +114,8 @@ pub struct Published {
 /// Publishes a draft, or says what stands in the way.
 pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
     let sections: Vec<Section> = Section::ALL
-        .into_iter()
+        .iter()
+        .copied()
         .filter(|section| with.shown.get(section) != with.read.get(section))
         .collect();
     if !sections.is_empty() {

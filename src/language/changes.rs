@@ -1,7 +1,9 @@
 //! A change list in a reader's words: one line for each change.
 
+use std::collections::BTreeMap;
+
 use crate::spec::change::{Change, Kind, SizeValue, Value, Version};
-use crate::spec::document::{Cell, Grade};
+use crate::spec::document::{Cell, DimensionLine, Grade, Marker, Spot};
 use crate::spec::{DecimalSign, Entered, Item, ItemId, Length, Section, Spec, Unit};
 
 use super::message::{Message, Text};
@@ -131,11 +133,18 @@ impl Teller<'_> {
     fn line(&self, change: &Change) -> ChangeLine {
         let t = self.t;
         let item = change.item.as_ref().and_then(|id| self.find(id));
-        let field = change.field.map(|field| self.field(field));
+        let field = change.field.as_deref();
+        let field = field.map(|field| t.field(field).to_string());
         let (name, field) = match item {
             None => (field.unwrap_or_default(), String::new()),
-            Some(Item::Marker(marker)) => (
-                t.item(&marker.item, &self.specs()),
+            Some(
+                Item::Marker(Marker { item, .. }) | Item::DimensionLine(DimensionLine { item, .. }),
+            ) => (
+                t.item(item, &self.specs()),
+                self.on_drawing(change.within.as_ref()),
+            ),
+            Some(Item::BlowUp(blow_up)) => (
+                t.item(&blow_up.drawing, &self.specs()),
                 self.on_drawing(change.within.as_ref()),
             ),
             Some(Item::Drawing(drawing)) if drawing.title.is_empty() => {
@@ -163,7 +172,7 @@ impl Teller<'_> {
             }
             _ => {
                 let value = |value: &Option<Value>, spec| match value {
-                    Some(value) => self.value(value, change.field, spec),
+                    Some(value) => self.value(value, change.field.as_deref(), spec),
                     None => t.say("change-empty").to_string(),
                 };
                 (
@@ -180,7 +189,7 @@ impl Teller<'_> {
                 .as_ref()
                 .is_some_and(|id| self.new.spec.item(id).is_none()),
             letter: match item {
-                Some(Item::Marker(_) | Item::Drawing(_)) | None => String::new(),
+                None => String::new(),
                 Some(item) => item.letter().to_owned(),
             },
             is_part: matches!(item, Some(Item::Part(_))),
@@ -268,24 +277,27 @@ impl Teller<'_> {
             Value::Flag(true) => t.say("change-yes").to_string(),
             Value::Flag(false) => t.say("change-no").to_string(),
             Value::Length(length) => self.length(*length, matches!(field, Some("minus" | "plus"))),
+            Value::Number(number) => number.to_string(),
+            Value::Decimal(decimal) => shown(decimal.show(self.sign)),
+            Value::Word { kind, word } => t.word(kind, word).to_string(),
             Value::Unit(unit) => t.name(unit).to_string(),
-            Value::Wearer(wearer) => t.name(wearer).to_string(),
-            Value::Markets(markets) => {
-                let names = markets.iter().map(|market| t.name(market).to_string());
-                names.collect::<Vec<_>>().join(", ")
-            }
             Value::Measured(state) => t.name(state).to_string(),
-            Value::View(view) => t.name(view).to_string(),
-            Value::File(file) => file.fingerprint(),
-            Value::Extent(width, height) => t
-                .say("change-extent")
-                .with("width", width)
-                .with("height", height)
-                .to_string(),
             Value::Item(item) => t.item(item, &[spec]),
-            Value::Path(path) => t.name(path).to_string(),
-            Value::Basis(basis) => t.name(basis).to_string(),
-            Value::Direction(direction) => t.name(direction).to_string(),
+            Value::File(file) => file.fingerprint(),
+            Value::List(values) => {
+                let values = values.iter().map(|value| self.value(value, None, spec));
+                values.collect::<Vec<_>>().join("; ")
+            }
+            Value::ByItem(values) => self.by_item(values, spec),
+            Value::Group(values) => {
+                let values = values.iter().map(|(name, value)| {
+                    t.say("change-named")
+                        .with("name", t.field(name))
+                        .with("value", self.value(value, Some(name), spec))
+                        .to_string()
+                });
+                values.collect::<Vec<_>>().join(", ")
+            }
             Value::Grade(grade) => self.grade(grade, spec),
             Value::Cell(cell) => t.cell(Some(cell), spec),
             Value::Marker(marker) => format!(
@@ -293,12 +305,52 @@ impl Teller<'_> {
                 t.item(&marker.item, &[spec]),
                 self.spot(marker.x, marker.y)
             ),
-            Value::Size(size) => t.item(&size.id, &[spec]),
-            Value::Drawing(drawing) => t.item(&drawing.id, &[spec]),
-            Value::Point(point) => t.item(&point.id, &[spec]),
-            Value::Part(part) => t.item(&part.id, &[spec]),
-            Value::Colourway(colourway) => t.item(&colourway.id, &[spec]),
+            Value::Line(line) => self.dimension_line(line),
+            Value::BlowUp(blow_up) => t
+                .say("change-blow-up")
+                .with("drawing", t.item(&blow_up.drawing, &[spec]))
+                .with("spot", self.spot(blow_up.at.x, blow_up.at.y))
+                .to_string(),
+            // The whole item stands in the line's head.
+            Value::Whole(_) => String::new(),
         }
+    }
+
+    /// In the order of the sizes; of what is no size, in the order of the ids.
+    fn by_item(&self, values: &BTreeMap<ItemId, Value>, spec: &Spec) -> String {
+        let order = |id: &ItemId| spec.items().position(|item| item.id() == id);
+        let mut values: Vec<_> = values.iter().collect();
+        values.sort_by_key(|(id, _)| order(id));
+        let values = values.into_iter().map(|(id, value)| {
+            let item = match spec.item(id) {
+                Some(item) => item.letter().to_owned(),
+                None => id.as_str().to_owned(),
+            };
+            self.t
+                .say("change-by-item")
+                .with("item", item)
+                .with("value", self.value(value, None, spec))
+                .to_string()
+        });
+        values.collect::<Vec<_>>().join("; ")
+    }
+
+    fn dimension_line(&self, line: &DimensionLine) -> String {
+        let spot = |spot: Spot| self.spot(spot.x, spot.y);
+        let message = match line.via {
+            None => self
+                .t
+                .say("change-line")
+                .with("from", spot(line.from))
+                .with("to", spot(line.to)),
+            Some(via) => self
+                .t
+                .say("change-line-curved")
+                .with("from", spot(line.from))
+                .with("to", spot(line.to))
+                .with("via", spot(via)),
+        };
+        message.to_string()
     }
 
     /// In hundredths of the drawing.
@@ -354,11 +406,6 @@ impl Teller<'_> {
                 .with("offset", self.length(*offset, false))
                 .to_string(),
         }
-    }
-
-    fn field(&self, field: &str) -> String {
-        let id = field.replace(['.', '_'], "-");
-        self.t.say(&format!("change-field-{id}")).to_string()
     }
 }
 

@@ -3,7 +3,7 @@
 mod exchange;
 
 use crate::spec::Section;
-use crate::spec::document::{Basis, Direction, Market, MeasuringState, Path, View, Wearer};
+use crate::spec::document::*;
 use crate::spec::units::Unit;
 
 use super::message::{Message, Text};
@@ -21,36 +21,46 @@ impl<T: Named + ?Sized> Named for &T {
 
 impl Named for Section {
     fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            Section::Header => "section-header",
-            Section::Sizes => "section-sizes",
-            Section::Drawings => "section-drawings",
-            Section::Points => "section-points",
-            Section::Colourways => "section-colourways",
-        })
+        t.say(&format!("section-{}", Section::name(*self)))
     }
 }
 
-impl Named for Wearer {
-    fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            Wearer::Women => "wearer-women",
-            Wearer::Men => "wearer-men",
-            Wearer::Unisex => "wearer-unisex",
-            Wearer::Children => "wearer-children",
-            Wearer::Infants => "wearer-infants",
-        })
-    }
+/// The document's sets of words; a set that is not named here has no name to show.
+macro_rules! words {
+    ($($set:ident)*) => {
+        $(impl Named for $set {
+            fn name(&self, t: Text) -> Message {
+                t.word($set::KIND, self.word())
+            }
+        })*
+
+        /// Every word with its set.
+        #[cfg(test)]
+        fn all_words() -> Vec<(&'static str, &'static str)> {
+            let mut all = Vec::new();
+            $(all.extend($set::ALL.iter().map(|it| ($set::KIND, it.word())));)*
+            all
+        }
+    };
 }
 
-impl Named for Market {
-    fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            Market::Eu => "market-eu",
-            Market::Uk => "market-uk",
-            Market::Us => "market-us",
-            Market::Other => "market-other",
-        })
+words! {
+    Wearer Market GarmentKind Worn Edges SizeSystem BodyDimension View Path Closure BodySide Basis
+    Direction Measure Illuminant Observer Approval MaterialKind Component Fibre YarnSystem ZipTeeth
+    ZipEnd CordPlace CordEnds Measured ConsumptionBasis WastageBasis MinimumLevel EvidenceKind Wash
+    Bleach Tumble AirDry Iron DryClean WetClean LineKind SeamClass ArtworkMethod ArtworkForm Anchor
+    LabelKind LabelMade LabelFold Driver LabelContent Assortment
+}
+
+impl Text {
+    /// What the value of a set is called that the document holds by this name.
+    pub(super) fn word(self, kind: &str, word: &str) -> Message {
+        self.say(&format!("word-{kind}-{}", word.replace('_', "-")))
+    }
+
+    /// What a field of the document is called: `how.start`, `base_size`.
+    pub fn field(self, field: &str) -> Message {
+        self.say(&format!("field-{}", field.replace(['.', '_'], "-")))
     }
 }
 
@@ -76,42 +86,25 @@ impl Named for Unit {
     }
 }
 
-impl Named for View {
-    fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            View::Front => "view-front",
-            View::Back => "view-back",
-            View::Left => "view-left",
-            View::Right => "view-right",
-            View::Detail => "view-detail",
-        })
-    }
-}
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::language::Language;
 
-impl Named for Path {
-    fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            Path::Straight => "path-straight",
-            Path::Curved => "path-curved",
-        })
+    #[test]
+    fn every_word_of_the_document_has_a_name() {
+        let t = Language::English.text();
+        for (kind, word) in all_words() {
+            let name = t.word(kind, word).to_string();
+            assert!(!name.starts_with("word-"), "{name}");
+        }
     }
-}
 
-impl Named for Basis {
-    fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            Basis::Half => "basis-half",
-            Basis::Full => "basis-full",
-            Basis::Linear => "basis-linear",
-        })
-    }
-}
-
-impl Named for Direction {
-    fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            Direction::Length => "direction-length",
-            Direction::Width => "direction-width",
-        })
+    #[test]
+    fn every_section_has_a_name() {
+        for section in Section::ALL {
+            let name = Language::English.text().name(section).to_string();
+            assert!(!name.starts_with("section-"), "{name}");
+        }
     }
 }

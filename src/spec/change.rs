@@ -3,15 +3,16 @@
 //! Data only: what a change is called is said in the reader's language. A document's field that
 //! changed is one change; one grade rule that changed is one change, however many sizes it moves.
 
-mod fields;
 mod list;
 
+use std::borrow::Cow;
 use std::collections::{BTreeSet, HashMap};
 
 use super::chart::{Chart, Row};
-use super::document::*;
-use super::id::{Digest, ItemId};
-use super::units::{Entered, Length, Unit};
+pub use super::document::Value;
+use super::document::{Section, Spec};
+use super::id::ItemId;
+use super::units::Length;
 
 /// One version of a spec with its chart: the frozen chart of a revision, or a draft's as far as
 /// there is one.
@@ -24,14 +25,16 @@ pub struct Version<'a> {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Change {
     pub section: Section,
-    /// What changed; nothing for a field of the header.
+    /// The list of the section that the item stands in, by its name in the document.
+    pub list: Option<&'static str>,
+    /// What changed; nothing for a field of the section itself.
     pub item: Option<ItemId>,
-    /// The drawing of a marker; the colourway of a cell, whose part is `item`.
+    /// The drawing of a marker, line or blow-up; the colourway of a cell, whose part is `item`.
     pub within: Option<ItemId>,
     pub kind: Kind,
     /// The field of the document: `minus`, `how.start`, `cell`. Nothing where the whole item was
     /// added, removed, moved or re-graded.
-    pub field: Option<&'static str>,
+    pub field: Option<Cow<'static, str>>,
     /// What it was, unless it was absent.
     pub old: Option<Value>,
     /// What it is, unless it is absent.
@@ -53,7 +56,7 @@ pub enum Kind {
         from: usize,
         to: usize,
     },
-    /// A point or part that goes by another letter.
+    /// An item that goes by another letter.
     Relettered,
     Changed,
     /// A point whose values moved though nothing typed in it changed: it is derived from one that
@@ -69,48 +72,21 @@ pub struct SizeValue {
     pub new: Option<Length>,
 }
 
-/// What a field holds, or a whole item that was added or removed.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Value {
-    Text(String),
-    Flag(bool),
-    /// With the unit that it was typed in.
-    Length(Entered),
-    Unit(Unit),
-    Wearer(Wearer),
-    Markets(Vec<Market>),
-    Measured(MeasuringState),
-    View(View),
-    File(Digest),
-    /// Width and height of a drawing's original.
-    Extent(u32, u32),
-    /// The base size.
-    Item(ItemId),
-    Path(Path),
-    Basis(Basis),
-    Direction(Direction),
-    Grade(Grade),
-    Cell(Cell),
-    Size(Size),
-    Drawing(Drawing),
-    /// Whole, too, where it marks another item or sits in another spot.
-    Marker(Marker),
-    Point(Box<Point>),
-    Part(Part),
-    Colourway(Colourway),
-}
-
 /// Everything that differs, in the order of the sections, and of the new document within each.
 pub fn changes(old: Version<'_>, new: Version<'_>) -> Vec<Change> {
     let mut changes = Vec::new();
-    fields::header(&old.spec.header, &new.spec.header, &mut changes);
-    list::sizes(&old.spec.sizes.sizes, &new.spec.sizes.sizes, &mut changes);
-    let drawings = (&old.spec.drawings.drawings, &new.spec.drawings.drawings);
-    list::drawings(drawings.0, drawings.1, &mut changes);
+    let (before, after) = (old.spec, new.spec);
+    list::section(Section::Header, &before.header, &after.header, &mut changes);
+    list::sizes(&before.sizes, &after.sizes, &mut changes);
+    list::drawings(&before.drawings, &after.drawings, &mut changes);
     let values = Values::of(old, new);
-    let points = (&old.spec.points.points, &new.spec.points.points);
-    list::points(points.0, points.1, &values, &mut changes);
-    list::colourways(&old.spec.colourways, &new.spec.colourways, &mut changes);
+    list::points(&before.points, &after.points, &values, &mut changes);
+    list::colourways(&before.colourways, &after.colourways, &mut changes);
+    list::materials(&before.materials, &after.materials, &mut changes);
+    list::construction(&before.construction, &after.construction, &mut changes);
+    list::artwork(&before.artwork, &after.artwork, &mut changes);
+    list::labels(&before.labels, &after.labels, &mut changes);
+    list::packing(&before.packing, &after.packing, &mut changes);
     changes
 }
 
@@ -120,9 +96,10 @@ pub fn touched(changes: &[Change]) -> BTreeSet<ItemId> {
 }
 
 impl Change {
-    fn new(section: Section, item: Option<&ItemId>, kind: Kind) -> Self {
+    fn new(place: Place, item: Option<&ItemId>, kind: Kind) -> Self {
         Self {
-            section,
+            section: place.section,
+            list: place.list,
             item: item.cloned(),
             within: None,
             kind,
@@ -133,8 +110,8 @@ impl Change {
         }
     }
 
-    /// Whether it shows that this item changed. A marker that changed touches what it marks and
-    /// its drawing; a cell touches its part and its colourway. A new place in the list touches
+    /// Whether it shows that this item changed. A marker or line that changed touches what it
+    /// marks and its drawing; a cell touches its part and its colourway. A new place in the list touches
     /// nothing: which of two that changed places was the one that moved cannot be told.
     pub fn touches(&self, item: &ItemId) -> bool {
         self.items().any(|touched| touched == item)
@@ -146,10 +123,18 @@ impl Change {
         let marked = [&self.old, &self.new].into_iter().flatten();
         let marked = marked.filter_map(|value| match value {
             Value::Marker(marker) => Some(&marker.item),
+            Value::Line(line) => Some(&line.item),
             _ => None,
         });
         own.chain(marked).filter(move |_| !moved)
     }
+}
+
+/// Where a change is: in a section, or in one of its lists.
+#[derive(Clone, Copy)]
+struct Place {
+    section: Section,
+    list: Option<&'static str>,
 }
 
 impl SizeValue {

@@ -25,15 +25,18 @@ pub fn half_zip(drawing: Digest) -> Spec {
             measured: Some(MeasuringState::AfterFinish),
             main_fabric: "Brushed loopback jersey, cotton, 320 g/m²".to_owned(),
             contrast_fabric: "2 × 2 rib, cotton and elastane, 380 g/m²".to_owned(),
+            ..Header::default()
         },
         sizes: Sizes {
             sizes: ["XS", "S", "M", "L", "XL"].map(size).into(),
+            ..Sizes::default()
         },
         drawings: Drawings {
             drawings: vec![front(drawing)],
         },
         points: Points { points: points() },
         colourways: colourways(),
+        ..Spec::default()
     }
 }
 
@@ -41,7 +44,7 @@ fn size(code: &str) -> Size {
     Size {
         id: size_id(code),
         code: code.to_owned(),
-        label: String::new(),
+        ..Size::default()
     }
 }
 
@@ -88,6 +91,7 @@ fn point(
         base: None,
         grade: Some(grade),
         step: Some(sixteenths(2)),
+        ..Point::default()
     }
 }
 
@@ -255,6 +259,8 @@ fn front(file: Digest) -> Drawing {
         width: 800,
         height: 900,
         markers: PLACES.map(marker).into(),
+        lines: Vec::new(),
+        blow_ups: Vec::new(),
     }
 }
 
@@ -268,12 +274,14 @@ fn colourways() -> Colourways {
         id: ItemId::new(format!("colourway-{}", name.to_lowercase())),
         code: name.to_uppercase(),
         name: name.to_owned(),
+        ..Colourway::default()
     };
     let colour = |name: &str, screen: &str| {
         Cell::Colour(Colour {
             name: name.to_owned(),
             reference: format!("H&T {name}"),
             screen: Some(screen.to_owned()),
+            ..Colour::default()
         })
     };
     let matches_main = || Cell::DyedToMatch {

@@ -48,6 +48,13 @@ ids! {
     SignatureId
 }
 
+/// No id yet: for building an item before it has one.
+impl Default for ItemId {
+    fn default() -> Self {
+        Self::new("")
+    }
+}
+
 /// A SHA-256 as 64 lower-case hexadecimal digits.
 #[derive(Debug, Clone, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(try_from = "String", into = "String")]

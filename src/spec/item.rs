@@ -1,16 +1,48 @@
 //! Anything addressable inside a spec, found by its id.
 
-use super::document::{Colourway, Drawing, Marker, Part, Point, Section, Size, Spec};
+use super::document::*;
 use super::id::ItemId;
 
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Item<'a> {
-    Size(&'a Size),
-    Drawing(&'a Drawing),
-    Marker(&'a Marker),
-    Point(&'a Point),
-    Part(&'a Part),
-    Colourway(&'a Colourway),
+macro_rules! items {
+    ($($kind:ident $section:ident;)*) => {
+        #[derive(Debug, Clone, Copy, PartialEq, Eq)]
+        pub enum Item<'a> {
+            $($kind(&'a $kind),)*
+        }
+
+        impl<'a> Item<'a> {
+            pub fn id(self) -> &'a ItemId {
+                match self {
+                    $(Item::$kind(item) => &item.id,)*
+                }
+            }
+
+            pub fn section(self) -> Section {
+                match self {
+                    $(Item::$kind(_) => Section::$section,)*
+                }
+            }
+        }
+    };
+}
+
+items! {
+    Size Sizes;
+    LengthOption Sizes;
+    Drawing Drawings;
+    Marker Drawings;
+    DimensionLine Drawings;
+    BlowUp Drawings;
+    Point Points;
+    Part Colourways;
+    Colourway Colourways;
+    Material Materials;
+    Line Construction;
+    Callout Construction;
+    Artwork Artwork;
+    Label Labels;
+    Step Packing;
+    RatioPack Packing;
 }
 
 impl Spec {
@@ -19,17 +51,36 @@ impl Spec {
         let drawings = self.drawings.drawings.iter();
         let drawings = drawings.flat_map(|drawing| {
             let markers = drawing.markers.iter().map(Item::Marker);
-            std::iter::once(Item::Drawing(drawing)).chain(markers)
+            let lines = drawing.lines.iter().map(Item::DimensionLine);
+            let blow_ups = drawing.blow_ups.iter().map(Item::BlowUp);
+            let own = std::iter::once(Item::Drawing(drawing));
+            own.chain(markers).chain(lines).chain(blow_ups)
         });
         let sizes = self.sizes.sizes.iter().map(Item::Size);
+        let lengths = self.sizes.lengths.iter().map(Item::LengthOption);
         let points = self.points.points.iter().map(Item::Point);
         let parts = self.colourways.parts.iter().map(Item::Part);
         let colourways = self.colourways.colourways.iter().map(Item::Colourway);
+        let materials = self.materials.materials.iter().map(Item::Material);
+        let lines = self.construction.lines.iter().map(Item::Line);
+        let callouts = self.construction.callouts.iter().map(Item::Callout);
+        let artworks = self.artwork.artworks.iter().map(Item::Artwork);
+        let labels = self.labels.labels.iter().map(Item::Label);
+        let steps = self.packing.steps.iter().map(Item::Step);
+        let ratio = self.packing.ratio.iter().map(Item::RatioPack);
         sizes
+            .chain(lengths)
             .chain(drawings)
             .chain(points)
             .chain(parts)
             .chain(colourways)
+            .chain(materials)
+            .chain(lines)
+            .chain(callouts)
+            .chain(artworks)
+            .chain(labels)
+            .chain(steps)
+            .chain(ratio)
     }
 
     pub fn item(&self, id: &ItemId) -> Option<Item<'_>> {
@@ -43,38 +94,39 @@ impl Spec {
     pub fn size(&self, id: &ItemId) -> Option<&Size> {
         self.sizes.sizes.iter().find(|size| size.id == *id)
     }
+
+    /// A seam, edge, fold or centre line.
+    pub fn line(&self, id: &ItemId) -> Option<&Line> {
+        self.construction.lines.iter().find(|line| line.id == *id)
+    }
+
+    pub fn material(&self, id: &ItemId) -> Option<&Material> {
+        let mut materials = self.materials.materials.iter();
+        materials.find(|material| material.id == *id)
+    }
 }
 
 impl<'a> Item<'a> {
-    pub fn id(self) -> &'a ItemId {
-        match self {
-            Item::Size(size) => &size.id,
-            Item::Drawing(drawing) => &drawing.id,
-            Item::Marker(marker) => &marker.id,
-            Item::Point(point) => &point.id,
-            Item::Part(part) => &part.id,
-            Item::Colourway(colourway) => &colourway.id,
-        }
-    }
-
-    pub fn section(self) -> Section {
-        match self {
-            Item::Size(_) => Section::Sizes,
-            Item::Drawing(_) | Item::Marker(_) => Section::Drawings,
-            Item::Point(_) => Section::Points,
-            Item::Part(_) | Item::Colourway(_) => Section::Colourways,
-        }
-    }
-
-    /// What it is known by on paper: the letter of a point or part, the code of a size or
-    /// colourway. Empty where there is none.
+    /// What it is known by on paper: its letter, or the code of a size or colourway. Empty where
+    /// there is none.
     pub fn letter(self) -> &'a str {
         match self {
             Item::Size(size) => &size.code,
+            Item::LengthOption(length) => &length.code,
             Item::Point(point) => &point.letter,
             Item::Part(part) => &part.letter,
             Item::Colourway(colourway) => &colourway.code,
-            Item::Drawing(_) | Item::Marker(_) => "",
+            Item::Material(material) => &material.letter,
+            Item::Callout(callout) => &callout.letter,
+            Item::Artwork(artwork) => &artwork.letter,
+            Item::Label(label) => &label.letter,
+            Item::Drawing(_)
+            | Item::Marker(_)
+            | Item::DimensionLine(_)
+            | Item::BlowUp(_)
+            | Item::Line(_)
+            | Item::Step(_)
+            | Item::RatioPack(_) => "",
         }
     }
 
@@ -82,11 +134,27 @@ impl<'a> Item<'a> {
     pub fn name(self) -> &'a str {
         match self {
             Item::Size(size) => &size.label,
+            Item::LengthOption(length) => &length.label,
             Item::Drawing(drawing) => &drawing.title,
             Item::Point(point) => &point.name,
             Item::Part(part) => &part.name,
             Item::Colourway(colourway) => &colourway.name,
-            Item::Marker(_) => "",
+            Item::Material(material) => &material.name,
+            Item::Line(line) => &line.name,
+            Item::Callout(callout) => &callout.place,
+            Item::Artwork(artwork) => &artwork.name,
+            Item::Label(label) => &label.name,
+            Item::Step(step) => &step.text,
+            Item::RatioPack(pack) => &pack.name,
+            Item::Marker(_) | Item::DimensionLine(_) | Item::BlowUp(_) => "",
         }
+    }
+
+    /// Whether it is known by a letter that stands on drawings.
+    pub fn is_lettered(self) -> bool {
+        matches!(
+            self,
+            Item::Point(_) | Item::Part(_) | Item::Callout(_) | Item::Artwork(_) | Item::Label(_)
+        )
     }
 }

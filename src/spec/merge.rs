@@ -5,15 +5,15 @@
 
 use std::collections::BTreeSet;
 
-use super::document::{Colourway, Colourways, Drawing, Header, Part, Point, Section, Size, Spec};
+use super::document::{Colourway, Colourways, Identified, Part, Record, Section, Spec};
 use super::id::ItemId;
 
 /// A place where two versions of a section differ, chosen whole.
 #[derive(Debug, Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Place {
-    /// A field of the header, by its name.
+    /// A field of the section itself, by its name.
     Field(&'static str),
-    /// A size, drawing, point, part or colourway: other content, or there in one version only.
+    /// An item of a list: other content, or there in one version only.
     Item(ItemId),
     Cell {
         colourway: ItemId,
@@ -50,22 +50,28 @@ pub fn merged(
 ) -> Spec {
     let mut spec = theirs.clone();
     let choose = &mut choose;
+    macro_rules! lists {
+        ($section:ident: $($list:ident)*) => {{
+            spec.$section = fields(&theirs.$section, &mine.$section, &[$(stringify!($list)),*], choose);
+            $(
+                let lists = (&theirs.$section.$list, &mine.$section.$list);
+                spec.$section.$list = list(stringify!($list), lists.0, lists.1, choose);
+            )*
+        }};
+    }
     match section {
-        Section::Header => spec.header = header(&theirs.header, &mine.header, choose),
-        Section::Sizes => {
-            spec.sizes.sizes = list("sizes", &theirs.sizes.sizes, &mine.sizes.sizes, choose);
-        }
-        Section::Drawings => {
-            let (theirs, mine) = (&theirs.drawings.drawings, &mine.drawings.drawings);
-            spec.drawings.drawings = list("drawings", theirs, mine, choose);
-        }
-        Section::Points => {
-            let (theirs, mine) = (&theirs.points.points, &mine.points.points);
-            spec.points.points = list("points", theirs, mine, choose);
-        }
+        Section::Header => lists!(header:),
+        Section::Sizes => lists!(sizes: sizes lengths),
+        Section::Drawings => lists!(drawings: drawings),
+        Section::Points => lists!(points: points),
         Section::Colourways => {
             spec.colourways = colourways(&theirs.colourways, &mine.colourways, choose);
         }
+        Section::Materials => lists!(materials: materials),
+        Section::Construction => lists!(construction: lines callouts),
+        Section::Artwork => lists!(artwork: artworks),
+        Section::Labels => lists!(labels: labels),
+        Section::Packing => lists!(packing: steps ratio),
     }
     spec
 }
@@ -85,21 +91,11 @@ fn pick<T: Clone + PartialEq>(
     }
 }
 
-fn header(theirs: &Header, mine: &Header, choose: &mut Choose) -> Header {
-    macro_rules! fields {
-        ($($field:ident)*) => {
-            Header {
-                $($field: pick(
-                    || Place::Field(stringify!($field)),
-                    &theirs.$field,
-                    &mine.$field,
-                    choose,
-                ),)*
-            }
-        };
-    }
-    fields! { number name garment wearer season markets origin base_size unit measured main_fabric
-    contrast_fabric }
+/// The fields of a section, its lists aside.
+fn fields<T: Record>(theirs: &T, mine: &T, lists: &[&str], choose: &mut Choose) -> T {
+    T::merged(theirs, mine, &mut |field| {
+        !lists.contains(&field) && choose(&Place::Field(field)) == Side::Mine
+    })
 }
 
 fn colourways(theirs: &Colourways, mine: &Colourways, choose: &mut Choose) -> Colourways {
@@ -134,24 +130,12 @@ fn colourways(theirs: &Colourways, mine: &Colourways, choose: &mut Choose) -> Co
     merged
 }
 
-/// Something that keeps its id wherever it stands.
-trait Kept: Clone + PartialEq {
-    fn id(&self) -> &ItemId;
-}
-
-macro_rules! kept {
-    ($($item:ty)*) => {$(
-        impl Kept for $item {
-            fn id(&self) -> &ItemId {
-                &self.id
-            }
-        }
-    )*};
-}
-
-kept! { Size Drawing Point Part Colourway }
-
-fn list<T: Kept>(name: &'static str, theirs: &[T], mine: &[T], choose: &mut Choose) -> Vec<T> {
+fn list<T: Identified + Clone + PartialEq>(
+    name: &'static str,
+    theirs: &[T],
+    mine: &[T],
+    choose: &mut Choose,
+) -> Vec<T> {
     let find = |side: &[T], id: &ItemId| side.iter().find(|item| item.id() == id).cloned();
     let common = |side: &[T], other: &[T]| -> Vec<ItemId> {
         let ids = side.iter().map(|item| item.id().clone());

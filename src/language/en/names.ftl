@@ -7,21 +7,17 @@ section-sizes = Sizes
 section-drawings = Drawings
 section-points = Points of measure
 section-colourways = Parts and colourways
+section-materials = Materials
+section-construction = Construction
+section-artwork = Artwork
+section-labels = Labels and care
+section-packing = Packing
 
 ## Who wears it
 
-wearer-women = Women
-wearer-men = Men
-wearer-unisex = Unisex
-wearer-children = Children
-wearer-infants = Infants
 
 ## Where it is sold
 
-market-eu = European Union
-market-uk = United Kingdom
-market-us = United States
-market-other = Other
 
 ## The state of the garment that the numbers hold for
 
@@ -40,21 +36,9 @@ unit-inch = inch
 
 ## Drawings
 
-view-front = Front
-view-back = Back
-view-left = Left side (the wearer's left)
-view-right = Right side (the wearer's right)
-view-detail = Detail
 
 ## Points of measure
 
-path-straight = Straight
-path-curved = Along the curve
-basis-half = Half (laid flat)
-basis-full = Full (all the way round)
-basis-linear = Length
-direction-length = Along the length
-direction-width = Across the width
 
 ## Readiness
 

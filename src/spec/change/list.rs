@@ -1,85 +1,93 @@
-//! Changes of lists: what came, what went, what moved, and what changed in its place.
+//! Changes of records and lists: what came, what went, what moved, and what changed in its place.
 
 use std::collections::HashMap;
 
-use super::{Change, Kind, Value, Values, fields};
-use crate::spec::document::{Colourway, Colourways, Drawing, Marker, Part, Point, Section, Size};
+use serde::Serialize;
+
+use super::{Change, Kind, Place, Values};
+use crate::spec::document::*;
 use crate::spec::id::ItemId;
 
-pub fn sizes(old: &[Size], new: &[Size], changes: &mut Vec<Change>) {
-    let list = List {
-        section: Section::Sizes,
-        id: |size: &Size| &size.id,
-        whole: |size| Value::Size(size.clone()),
-    };
-    list.compare(old, new, changes, |old, new, changes| {
-        fields::item(list.section, &new.id, (old, new), fields::of_size, changes);
-    });
-}
-
-pub fn drawings(old: &[Drawing], new: &[Drawing], changes: &mut Vec<Change>) {
-    let list = List {
-        section: Section::Drawings,
-        id: |drawing: &Drawing| &drawing.id,
-        whole: |drawing| Value::Drawing(drawing.clone()),
-    };
-    list.compare(old, new, changes, |old, new, changes| {
-        fields::item(
-            list.section,
-            &new.id,
-            (old, new),
-            fields::of_drawing,
-            changes,
-        );
-        markers(old, new, changes);
-    });
-}
-
-fn markers(old: &Drawing, new: &Drawing, changes: &mut Vec<Change>) {
-    let list = List {
-        section: Section::Drawings,
-        id: |marker: &Marker| &marker.id,
-        whole: |marker| Value::Marker(marker.clone()),
-    };
-    let first = changes.len();
-    list.compare(&old.markers, &new.markers, changes, |old, new, changes| {
-        if old != new {
-            changes.push(Change {
-                old: Some(Value::Marker(old.clone())),
-                new: Some(Value::Marker(new.clone())),
-                ..Change::new(list.section, Some(&new.id), Kind::Changed)
-            });
-        }
-    });
-    for change in &mut changes[first..] {
-        change.within = Some(new.id.clone());
+/// The fields of a section itself.
+pub fn section<T: Record>(section: Section, old: &T, new: &T, changes: &mut Vec<Change>) {
+    if old != new {
+        let place = Place {
+            section,
+            list: None,
+        };
+        fields(place, None, old, new, changes);
     }
 }
 
-pub fn points(old: &[Point], new: &[Point], values: &Values, changes: &mut Vec<Change>) {
-    let list = List {
-        section: Section::Points,
-        id: |point: &Point| &point.id,
-        whole: |point| Value::Point(Box::new(point.clone())),
-    };
-    let first = changes.len();
-    list.compare(old, new, changes, |old, new, changes| {
+pub fn sizes(old: &Sizes, new: &Sizes, changes: &mut Vec<Change>) {
+    section(Section::Sizes, old, new, changes);
+    let place = of(Section::Sizes);
+    items(place("sizes"), &old.sizes, &new.sizes, changes);
+    items(place("lengths"), &old.lengths, &new.lengths, changes);
+}
+
+pub fn drawings(old: &Drawings, new: &Drawings, changes: &mut Vec<Change>) {
+    let place = of(Section::Drawings);
+    let each = |old: &Drawing, new: &Drawing, changes: &mut Vec<Change>| {
+        fields(place("drawings"), Some(&new.id), old, new, changes);
         let first = changes.len();
-        fields::item(list.section, &new.id, (old, new), fields::of_point, changes);
+        let whole = |it: &Marker| Value::Marker(it.clone());
+        marks(place("markers"), &old.markers, &new.markers, whole, changes);
+        let whole = |it: &DimensionLine| Value::Line(it.clone());
+        marks(place("lines"), &old.lines, &new.lines, whole, changes);
+        let whole = |it: &BlowUp| Value::BlowUp(it.clone());
+        let blow_ups = (&old.blow_ups, &new.blow_ups);
+        marks(place("blow_ups"), blow_ups.0, blow_ups.1, whole, changes);
+        for change in &mut changes[first..] {
+            change.within = Some(new.id.clone());
+        }
+    };
+    let lists = (&old.drawings, &new.drawings);
+    compare(place("drawings"), lists.0, lists.1, whole, changes, each);
+}
+
+/// What is drawn on a drawing changes whole.
+fn marks<T: Identified + PartialEq>(
+    place: Place,
+    old: &[T],
+    new: &[T],
+    whole: fn(&T) -> Value,
+    changes: &mut Vec<Change>,
+) {
+    compare(place, old, new, whole, changes, |old, new, changes| {
+        if old != new {
+            changes.push(Change {
+                old: Some(whole(old)),
+                new: Some(whole(new)),
+                ..Change::new(place, Some(new.id()), Kind::Changed)
+            });
+        }
+    });
+}
+
+pub fn points(old: &Points, new: &Points, values: &Values, changes: &mut Vec<Change>) {
+    let place = of(Section::Points)("points");
+    let first = changes.len();
+    let each = |old: &Point, new: &Point, changes: &mut Vec<Change>| {
+        let first = changes.len();
+        if old != new {
+            fields(place, Some(&new.id), old, new, changes);
+        }
         if !values.differ(&new.id) {
             return;
         }
         let mut typed = changes[first..].iter_mut().rev();
-        let typed = typed.find(|change| change.field.is_some_and(fields::moves_values));
+        let typed = typed.find(|change| change.field.as_deref().is_some_and(moves_values));
         if let Some(change) = typed {
             change.sizes = values.sizes(&new.id);
         } else if values.moved(&new.id) {
             changes.push(Change {
                 sizes: values.sizes(&new.id),
-                ..Change::new(list.section, Some(&new.id), Kind::Regraded)
+                ..Change::new(place, Some(&new.id), Kind::Regraded)
             });
         }
-    });
+    };
+    compare(place, &old.points, &new.points, whole, changes, each);
     for change in &mut changes[first..] {
         if let (Kind::Added { .. } | Kind::Removed, Some(point)) = (change.kind, &change.item) {
             change.sizes = values.sizes(point);
@@ -87,42 +95,25 @@ pub fn points(old: &[Point], new: &[Point], values: &Values, changes: &mut Vec<C
     }
 }
 
+/// Whether a change of the field can move the point's values. They stand last in the document, so
+/// that the last of them carries the values.
+fn moves_values(field: &str) -> bool {
+    matches!(field, "step" | "base" | "grade")
+}
+
 pub fn colourways(old: &Colourways, new: &Colourways, changes: &mut Vec<Change>) {
     if old == new {
         return;
     }
-    let list = List {
-        section: Section::Colourways,
-        id: |part: &Part| &part.id,
-        whole: |part| Value::Part(part.clone()),
-    };
-    list.compare(&old.parts, &new.parts, changes, |old, new, changes| {
-        fields::item(list.section, &new.id, (old, new), fields::of_part, changes);
-    });
-    let list = List {
-        section: Section::Colourways,
-        id: |colourway: &Colourway| &colourway.id,
-        whole: |colourway| Value::Colourway(colourway.clone()),
-    };
-    list.compare(
-        &old.colourways,
-        &new.colourways,
-        changes,
-        |old, new, changes| {
-            fields::item(
-                list.section,
-                &new.id,
-                (old, new),
-                fields::of_colourway,
-                changes,
-            );
-        },
-    );
-    cells(old, new, changes);
+    let place = of(Section::Colourways);
+    items(place("parts"), &old.parts, &new.parts, changes);
+    let colourways = (&old.colourways, &new.colourways);
+    items(place("colourways"), colourways.0, colourways.1, changes);
+    cells(place("parts"), old, new, changes);
 }
 
 /// The cells of what is there now: with a part or a colourway go its cells, unsaid.
-fn cells(old: &Colourways, new: &Colourways, changes: &mut Vec<Change>) {
+fn cells(place: Place, old: &Colourways, new: &Colourways, changes: &mut Vec<Change>) {
     for colourway in &new.colourways {
         for part in &new.parts {
             let before = old.cell(&colourway.id, &part.id);
@@ -130,73 +121,156 @@ fn cells(old: &Colourways, new: &Colourways, changes: &mut Vec<Change>) {
             if before != after {
                 changes.push(Change {
                     within: Some(colourway.id.clone()),
-                    field: Some("cell"),
+                    field: Some("cell".into()),
                     old: before.cloned().map(Value::Cell),
                     new: after.cloned().map(Value::Cell),
-                    ..Change::new(Section::Colourways, Some(&part.id), Kind::Changed)
+                    ..Change::new(place, Some(&part.id), Kind::Changed)
                 });
             }
         }
     }
 }
 
-/// What comparing two lists needs to know of their items.
-struct List<T> {
-    section: Section,
-    id: fn(&T) -> &ItemId,
-    whole: fn(&T) -> Value,
+pub fn materials(old: &Materials, new: &Materials, changes: &mut Vec<Change>) {
+    let place = of(Section::Materials)("materials");
+    items(place, &old.materials, &new.materials, changes);
 }
 
-impl<T> List<T> {
-    /// What was removed; then, in the order of the new list, what was added, moved, or changed as
-    /// `each` finds of the two states of an item.
-    fn compare(
-        &self,
-        old: &[T],
-        new: &[T],
-        changes: &mut Vec<Change>,
-        each: impl Fn(&T, &T, &mut Vec<Change>),
-    ) {
-        if old.iter().map(self.id).eq(new.iter().map(self.id)) {
-            for (old, new) in old.iter().zip(new) {
-                each(old, new, changes);
-            }
-            return;
+pub fn construction(old: &Construction, new: &Construction, changes: &mut Vec<Change>) {
+    let place = of(Section::Construction);
+    items(place("lines"), &old.lines, &new.lines, changes);
+    items(place("callouts"), &old.callouts, &new.callouts, changes);
+}
+
+pub fn artwork(old: &Artworks, new: &Artworks, changes: &mut Vec<Change>) {
+    let place = of(Section::Artwork)("artworks");
+    items(place, &old.artworks, &new.artworks, changes);
+}
+
+pub fn labels(old: &Labels, new: &Labels, changes: &mut Vec<Change>) {
+    section(Section::Labels, old, new, changes);
+    let place = of(Section::Labels)("labels");
+    items(place, &old.labels, &new.labels, changes);
+}
+
+pub fn packing(old: &Packing, new: &Packing, changes: &mut Vec<Change>) {
+    section(Section::Packing, old, new, changes);
+    let place = of(Section::Packing);
+    items(place("steps"), &old.steps, &new.steps, changes);
+    items(place("ratio"), &old.ratio, &new.ratio, changes);
+}
+
+fn of(section: Section) -> impl Fn(&'static str) -> Place {
+    move |list| Place {
+        section,
+        list: Some(list),
+    }
+}
+
+/// A list of records with ids, each compared field by field.
+fn items<T: Identified + Record + Serialize>(
+    place: Place,
+    old: &[T],
+    new: &[T],
+    changes: &mut Vec<Change>,
+) {
+    compare(place, old, new, whole, changes, |old, new, changes| {
+        if old != new {
+            fields(place, Some(new.id()), old, new, changes);
         }
-        let (before, after) = (self.index(old), self.index(new));
-        for item in old
-            .iter()
-            .filter(|item| !after.contains_key((self.id)(item)))
-        {
+    });
+}
+
+fn whole<T: Serialize>(item: &T) -> Value {
+    let json = serde_json::to_value(item).expect("the document is JSON");
+    Value::Whole(Box::new(json))
+}
+
+/// Every field that differs, in the order of the document.
+fn fields<T: Record>(
+    place: Place,
+    item: Option<&ItemId>,
+    old: &T,
+    new: &T,
+    changes: &mut Vec<Change>,
+) {
+    let (old, new) = (old.fields(), new.fields());
+    let stays = |name: &str| new.iter().any(|(other, _)| other == name);
+    let change = |name: &std::borrow::Cow<'static, str>, old, new| Change {
+        field: Some(name.clone()),
+        old,
+        new,
+        ..Change::new(
+            place,
+            item,
+            match name.as_ref() {
+                "letter" => Kind::Relettered,
+                _ => Kind::Changed,
+            },
+        )
+    };
+    let mut before = old.iter().peekable();
+    for (name, value) in &new {
+        while let Some((gone, was)) = before.next_if(|(name, _)| !stays(name)) {
+            changes.push(change(gone, Some(was.clone()), None));
+        }
+        match before.next_if(|(old, _)| old == name) {
+            Some((_, was)) if was == value => {}
+            Some((_, was)) => {
+                changes.push(change(name, Some(was.clone()), Some(value.clone())));
+            }
+            None => changes.push(change(name, None, Some(value.clone()))),
+        }
+    }
+    for (gone, was) in before {
+        changes.push(change(gone, Some(was.clone()), None));
+    }
+}
+
+/// What was removed; then, in the order of the new list, what was added, moved, or changed as
+/// `each` finds of the two states of an item.
+fn compare<T: Identified>(
+    place: Place,
+    old: &[T],
+    new: &[T],
+    whole: impl Fn(&T) -> Value,
+    changes: &mut Vec<Change>,
+    each: impl Fn(&T, &T, &mut Vec<Change>),
+) {
+    if old.iter().map(T::id).eq(new.iter().map(T::id)) {
+        for (old, new) in old.iter().zip(new) {
+            each(old, new, changes);
+        }
+        return;
+    }
+    let (before, after) = (index(old), index(new));
+    for item in old.iter().filter(|item| !after.contains_key(item.id())) {
+        changes.push(Change {
+            old: Some(whole(item)),
+            ..Change::new(place, Some(item.id()), Kind::Removed)
+        });
+    }
+    let kept = new.iter().filter_map(|item| before.get(item.id()).copied());
+    let mut stays = longest_rising(&kept.collect::<Vec<_>>()).into_iter();
+    for (at, item) in new.iter().enumerate() {
+        let id = item.id();
+        let Some(from) = before.get(id).copied() else {
             changes.push(Change {
-                old: Some((self.whole)(item)),
-                ..Change::new(self.section, Some((self.id)(item)), Kind::Removed)
+                new: Some(whole(item)),
+                ..Change::new(place, Some(id), Kind::Added { at })
             });
+            continue;
+        };
+        if stays.next() == Some(false) {
+            let kind = Kind::Moved { from, to: at };
+            changes.push(Change::new(place, Some(id), kind));
         }
-        let kept = new
-            .iter()
-            .filter_map(|item| before.get((self.id)(item)).copied());
-        let mut stays = longest_rising(&kept.collect::<Vec<_>>()).into_iter();
-        for (at, item) in new.iter().enumerate() {
-            let id = (self.id)(item);
-            let Some(from) = before.get(id).copied() else {
-                changes.push(Change {
-                    new: Some((self.whole)(item)),
-                    ..Change::new(self.section, Some(id), Kind::Added { at })
-                });
-                continue;
-            };
-            if stays.next() == Some(false) {
-                let kind = Kind::Moved { from, to: at };
-                changes.push(Change::new(self.section, Some(id), kind));
-            }
-            each(&old[from], item, changes);
-        }
+        each(&old[from], item, changes);
     }
+}
 
-    fn index<'a>(&self, items: &'a [T]) -> HashMap<&'a ItemId, usize> {
-        items.iter().map(self.id).zip(0..).collect()
-    }
+fn index<T: Identified>(items: &[T]) -> HashMap<&ItemId, usize> {
+    items.iter().map(T::id).zip(0..).collect()
 }
 
 /// Which numbers belong to one longest rising run of them: the fewest others have moved.

@@ -1,0 +1,173 @@
+//! Decimal numbers that are no lengths: percentages, masses, counts per centimetre, colour
+//! coordinates. Exact; never binary floating point.
+
+use std::fmt;
+
+use rust_decimal::prelude::ToPrimitive;
+use serde::{Deserialize, Serialize};
+
+use super::units::DecimalSign;
+
+/// A decimal number, written in documents as text: `-?(0|[1-9]\d*)(\.\d*[1-9])?`, never `-0`.
+#[derive(
+    Debug, Clone, Copy, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize,
+)]
+#[serde(try_from = "String", into = "String")]
+pub struct Decimal(rust_decimal::Decimal);
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[error("no decimal number")]
+pub struct NotADecimal;
+
+impl Decimal {
+    pub const ZERO: Decimal = Decimal(rust_decimal::Decimal::ZERO);
+    pub const HUNDRED: Decimal = Decimal(rust_decimal::Decimal::ONE_HUNDRED);
+
+    /// At most this many digits, before and behind the sign together.
+    pub const DIGITS: usize = 18;
+
+    /// As people type it: `5`, `0.5`, `,5`, `12,50`, `-3`, `−3`. One sign, no grouping.
+    pub fn read(text: &str) -> Result<Self, NotADecimal> {
+        let text = text.trim().replace('−', "-").replace(',', ".");
+        let digits = text.strip_prefix('-').unwrap_or(&text);
+        let count = digits.bytes().filter(u8::is_ascii_digit).count();
+        let plain = digits
+            .bytes()
+            .all(|byte| byte.is_ascii_digit() || byte == b'.');
+        if !plain || count == 0 || count > Self::DIGITS {
+            return Err(NotADecimal);
+        }
+        let number = text.parse().map_err(|_| NotADecimal)?;
+        Ok(Self::of(number))
+    }
+
+    pub fn new(digits: i64, behind_the_sign: u32) -> Self {
+        Self::of(rust_decimal::Decimal::new(digits, behind_the_sign))
+    }
+
+    /// The same number in its one form.
+    pub fn of(number: rust_decimal::Decimal) -> Self {
+        Self(number.normalize())
+    }
+
+    pub fn number(self) -> rust_decimal::Decimal {
+        self.0
+    }
+
+    /// For formulas that are no decimal arithmetic: colour differences.
+    pub fn to_f64(self) -> f64 {
+        self.0
+            .to_f64()
+            .expect("eighteen digits lie within the range")
+    }
+
+    pub fn is_positive(self) -> bool {
+        self.0 > rust_decimal::Decimal::ZERO
+    }
+
+    pub fn is_negative(self) -> bool {
+        self.0 < rust_decimal::Decimal::ZERO
+    }
+
+    /// To so many digits behind the sign, half away from zero.
+    pub fn rounded(self, digits: u32) -> Self {
+        let strategy = rust_decimal::RoundingStrategy::MidpointAwayFromZero;
+        Self::of(self.0.round_dp_with_strategy(digits, strategy))
+    }
+
+    /// Every digit, with this sign.
+    pub fn show(self, sign: DecimalSign) -> String {
+        self.to_string().replace('.', &sign.sign().to_string())
+    }
+}
+
+impl fmt::Display for Decimal {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.fmt(f)
+    }
+}
+
+impl TryFrom<String> for Decimal {
+    type Error = NotADecimal;
+
+    fn try_from(text: String) -> Result<Self, NotADecimal> {
+        let decimal = Self::read(&text)?;
+        if decimal.to_string() == text {
+            Ok(decimal)
+        } else {
+            Err(NotADecimal)
+        }
+    }
+}
+
+impl From<Decimal> for String {
+    fn from(decimal: Decimal) -> Self {
+        decimal.to_string()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    #[test]
+    fn what_people_type_is_read() {
+        for (typed, kept) in [
+            ("5", "5"),
+            (" 12,50 ", "12.5"),
+            (",5", "0.5"),
+            ("-3.0", "-3"),
+            ("−0,25", "-0.25"),
+            ("-0", "0"),
+            ("007", "7"),
+        ] {
+            assert_eq!(
+                Decimal::read(typed).map(String::from).as_deref(),
+                Ok(kept),
+                "{typed}"
+            );
+        }
+        for wrong in [
+            "",
+            ".",
+            "-",
+            "1.2.3",
+            "1 000",
+            "1e3",
+            "5 %",
+            "१",
+            "1234567890123456789",
+        ] {
+            assert_eq!(Decimal::read(wrong), Err(NotADecimal), "{wrong}");
+        }
+    }
+
+    #[test]
+    fn a_document_holds_it_in_one_form() {
+        for wrong in ["1.0", "01", "-0", ".5", "1,5", "+1"] {
+            assert!(Decimal::try_from(wrong.to_owned()).is_err(), "{wrong}");
+        }
+        assert_eq!(
+            Decimal::try_from("97.5".to_owned()),
+            Ok(Decimal::new(975, 1))
+        );
+    }
+
+    #[test]
+    fn half_is_rounded_away_from_zero() {
+        assert_eq!(Decimal::new(25, 1).rounded(0), Decimal::new(3, 0));
+        assert_eq!(Decimal::new(-25, 1).rounded(0), Decimal::new(-3, 0));
+        assert_eq!(Decimal::new(1234, 1).show(DecimalSign::Comma), "123,4");
+    }
+
+    proptest! {
+        #[test]
+        fn what_is_written_is_read_again(digits in -999_999_999_999i64..999_999_999_999, behind in 0u32..6) {
+            let decimal = Decimal::new(digits, behind);
+            prop_assert_eq!(Decimal::read(&decimal.to_string()), Ok(decimal));
+            prop_assert_eq!(Decimal::try_from(decimal.to_string()), Ok(decimal));
+        }
+    }
+}
