@@ -61,6 +61,7 @@ fn large() -> Spec {
         id: id(1, number),
         code: (30 + 2 * number).to_string(),
         label: String::new(),
+        ..Size::default()
     });
     spec.sizes.sizes = sizes.collect();
     let pattern = spec.points.points[1].clone();
@@ -93,6 +94,7 @@ fn large() -> Spec {
         id: id(5, number),
         code: format!("C{number}"),
         name: format!("Colourway {number}"),
+        ..Colourway::default()
     });
     let row = |_| -> BTreeMap<ItemId, Cell> {
         let cell = |number| match number {

@@ -4,11 +4,13 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
-use crate::spec::canon::{CanonError, from_canonical, to_canonical};
+use crate::spec::canon::{CanonError, CanonFault, from_canonical, to_canonical};
 use crate::spec::change::{Version, changes, touched};
 use crate::spec::check::{self, Finding, check};
-use crate::spec::document::{FORMAT, Spec};
-use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
+use crate::spec::document::{Cell, FORMAT, Spec, Value};
+use crate::spec::{
+    Chart, DecimalSign, Digest, Item, ItemId, Section, StyleId, ThreadId, Time, grade,
+};
 
 use super::refused::FindingKey;
 use super::thread::Thread;
@@ -68,10 +70,33 @@ impl Frozen {
         }
     }
 
-    /// Reads the kept bytes, and no others.
+    /// Reads the kept bytes, and no others. Of every format up to this program's own: format 1 has
+    /// fewer sections, and is otherwise written alike.
+    ///
+    /// Errors: with the place in the document; a newer format says so before anything else.
     pub fn read(bytes: &[u8]) -> Result<Frozen, CanonError> {
-        from_canonical(bytes)
+        let read = from_canonical::<Frozen>(bytes);
+        let format = match &read {
+            Ok(frozen) => Some(frozen.format),
+            // What a newer format added is an unknown field here.
+            Err(_) => serde_json::from_slice::<Format>(bytes)
+                .ok()
+                .map(|it| it.format),
+        };
+        match format {
+            Some(format) if !(1..=FORMAT).contains(&format) => {
+                let why = format!("format {format}; this program reads 1 to {FORMAT}");
+                Err(CanonFault::Refused(why).into())
+            }
+            _ => read,
+        }
     }
+}
+
+/// The first thing to know of a document.
+#[derive(Deserialize)]
+struct Format {
+    format: u32,
 }
 
 /// The revision published before, withdrawn or not.
@@ -211,12 +236,19 @@ fn accept(
     }
 }
 
+/// Every file that the document names: originals of drawings and artwork, photographs of colours.
 fn files(spec: &Spec) -> BTreeSet<Digest> {
-    spec.drawings
-        .drawings
-        .iter()
-        .map(|drawing| drawing.file.clone())
-        .collect()
+    let fields = spec.items().flat_map(Item::fields);
+    let named = fields.filter_map(|(_, value)| match value {
+        Value::File(file) => Some(file),
+        _ => None,
+    });
+    let cells = spec.colourways.cells.values().flat_map(|row| row.values());
+    let photos = cells.filter_map(|cell| match cell {
+        Cell::Colour(colour) => colour.photo.clone(),
+        _ => None,
+    });
+    named.chain(photos).collect()
 }
 
 fn ids(threads: &[&Thread]) -> Vec<ThreadId> {

@@ -35,9 +35,11 @@ mod names;
 mod negotiate;
 mod sentences;
 mod texts;
+mod values;
 
 pub use changes::{ChangeLine, SizeLine, other_unit, shown};
 pub use deeds::Things;
 pub use message::{Message, Slot, Text};
 pub use names::Named;
 pub use texts::Language;
+pub use values::{FieldWords, Words};

@@ -4,7 +4,7 @@ use super::document::*;
 use super::id::ItemId;
 
 macro_rules! items {
-    ($($kind:ident $section:ident;)*) => {
+    ($($kind:ident $section:ident $list:ident;)*) => {
         #[derive(Debug, Clone, Copy, PartialEq, Eq)]
         pub enum Item<'a> {
             $($kind(&'a $kind),)*
@@ -22,27 +22,34 @@ macro_rules! items {
                     $(Item::$kind(_) => Section::$section,)*
                 }
             }
+
+            /// The list that it stands in, by its name in the document.
+            pub fn list(self) -> &'static str {
+                match self {
+                    $(Item::$kind(_) => stringify!($list),)*
+                }
+            }
         }
     };
 }
 
 items! {
-    Size Sizes;
-    LengthOption Sizes;
-    Drawing Drawings;
-    Marker Drawings;
-    DimensionLine Drawings;
-    BlowUp Drawings;
-    Point Points;
-    Part Colourways;
-    Colourway Colourways;
-    Material Materials;
-    Line Construction;
-    Callout Construction;
-    Artwork Artwork;
-    Label Labels;
-    Step Packing;
-    RatioPack Packing;
+    Size Sizes sizes;
+    LengthOption Sizes lengths;
+    Drawing Drawings drawings;
+    Marker Drawings markers;
+    DimensionLine Drawings lines;
+    BlowUp Drawings blow_ups;
+    Point Points points;
+    Part Colourways parts;
+    Colourway Colourways colourways;
+    Material Materials materials;
+    Line Construction lines;
+    Callout Construction callouts;
+    Artwork Artwork artworks;
+    Label Labels labels;
+    Step Packing steps;
+    RatioPack Packing ratio;
 }
 
 impl Spec {
@@ -93,6 +100,22 @@ impl Spec {
 
     pub fn size(&self, id: &ItemId) -> Option<&Size> {
         self.sizes.sizes.iter().find(|size| size.id == *id)
+    }
+
+    /// The fields of a section itself, its lists aside.
+    pub fn fields(&self, section: Section) -> Fields {
+        match section {
+            Section::Header => self.header.fields(),
+            Section::Sizes => self.sizes.fields(),
+            Section::Drawings => self.drawings.fields(),
+            Section::Points => self.points.fields(),
+            Section::Colourways => self.colourways.fields(),
+            Section::Materials => self.materials.fields(),
+            Section::Construction => self.construction.fields(),
+            Section::Artwork => self.artwork.fields(),
+            Section::Labels => self.labels.fields(),
+            Section::Packing => self.packing.fields(),
+        }
     }
 
     /// A seam, edge, fold or centre line.
@@ -147,6 +170,26 @@ impl<'a> Item<'a> {
             Item::Step(step) => &step.text,
             Item::RatioPack(pack) => &pack.name,
             Item::Marker(_) | Item::DimensionLine(_) | Item::BlowUp(_) => "",
+        }
+    }
+
+    /// What it holds, field by field. Nothing for what is drawn on a drawing, which is one whole.
+    pub fn fields(self) -> Fields {
+        match self {
+            Item::Size(size) => size.fields(),
+            Item::LengthOption(length) => length.fields(),
+            Item::Drawing(drawing) => drawing.fields(),
+            Item::Point(point) => point.fields(),
+            Item::Part(part) => part.fields(),
+            Item::Colourway(colourway) => colourway.fields(),
+            Item::Material(material) => material.fields(),
+            Item::Line(line) => line.fields(),
+            Item::Callout(callout) => callout.fields(),
+            Item::Artwork(artwork) => artwork.fields(),
+            Item::Label(label) => label.fields(),
+            Item::Step(step) => step.fields(),
+            Item::RatioPack(pack) => pack.fields(),
+            Item::Marker(_) | Item::DimensionLine(_) | Item::BlowUp(_) => Fields::new(),
         }
     }
 

@@ -197,10 +197,8 @@ pub(super) async fn read_draft(db: &impl Read, style: &StyleId) -> Result<Draft,
         )
         .await?;
     let mut spec = Spec::default();
-    let mut versions: Versions = Section::ALL
-        .into_iter()
-        .map(|section| (section, 0))
-        .collect();
+    let versions = Section::ALL.iter().map(|section| (*section, 0));
+    let mut versions: Versions = versions.collect();
     for row in rows {
         let place = format!("{style}/{}", row.section.name());
         put_section(&mut spec, row.section, &row.content)
@@ -243,6 +241,11 @@ fn section_json(spec: &Spec, section: Section) -> String {
         Section::Drawings => serde_json::to_string(&spec.drawings),
         Section::Points => serde_json::to_string(&spec.points),
         Section::Colourways => serde_json::to_string(&spec.colourways),
+        Section::Materials => serde_json::to_string(&spec.materials),
+        Section::Construction => serde_json::to_string(&spec.construction),
+        Section::Artwork => serde_json::to_string(&spec.artwork),
+        Section::Labels => serde_json::to_string(&spec.labels),
+        Section::Packing => serde_json::to_string(&spec.packing),
     }
     .expect("a section is maps with text keys")
 }
@@ -259,5 +262,10 @@ pub fn put_section(spec: &mut Spec, section: Section, json: &str) -> Result<(), 
         Section::Drawings => read(&mut spec.drawings, json),
         Section::Points => read(&mut spec.points, json),
         Section::Colourways => read(&mut spec.colourways, json),
+        Section::Materials => read(&mut spec.materials, json),
+        Section::Construction => read(&mut spec.construction, json),
+        Section::Artwork => read(&mut spec.artwork, json),
+        Section::Labels => read(&mut spec.labels, json),
+        Section::Packing => read(&mut spec.packing, json),
     }
 }

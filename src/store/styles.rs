@@ -124,7 +124,7 @@ impl Store {
         .await?;
         for section in Section::ALL {
             let id = self.world.id();
-            insert_section(&tx, &style, section, start, permit.person(), &now, id).await?;
+            insert_section(&tx, &style, *section, start, permit.person(), &now, id).await?;
         }
         let mut act = self
             .first_act(tx, &style, permit.person(), permit.org())

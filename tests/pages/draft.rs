@@ -264,8 +264,7 @@ on_both! {
         let colour = Colour {
             name: "Kelp".to_owned(),
             reference: String::new(),
-            screen: Some("#5c6b3f".to_owned()),
-        };
+            screen: Some("#5c6b3f".to_owned()), ..Colour::default() };
         assert_eq!(at("part-1"), Some(Cell::Colour(colour)));
         assert_eq!(at("part-2"), Some(Cell::DyedToMatch { part: item("part-1") }));
         assert_eq!((at("part-3"), at("part-4")), (Some(Cell::None {}), Some(Cell::Natural {})));

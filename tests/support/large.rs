@@ -73,6 +73,7 @@ pub fn large() -> Spec {
         id: id("size", number),
         code: (*code).to_owned(),
         label: String::new(),
+        ..Size::default()
     });
     spec.sizes.sizes = sizes.collect();
     let segment = |from, to, step| Segment {
@@ -95,6 +96,7 @@ pub fn large() -> Spec {
                     0 => "Lay the garment flat and smooth it without stretching.".to_owned(),
                     _ => String::new(),
                 },
+                ..HowToMeasure::default()
             },
             basis: Some(Basis::Half),
             direction: Some(Direction::Width),
@@ -110,6 +112,7 @@ pub fn large() -> Spec {
                 ],
             }),
             step: Some(mm(1)),
+            ..Point::default()
         }
     });
     spec.points.points = points.collect();

@@ -188,6 +188,7 @@ impl Line {
             base: self.base.map(entered),
             grade: Some(self.rule.grade(unit)),
             step: Some(entered(self.nearest)),
+            ..Point::default()
         }
     }
 }
@@ -229,17 +230,20 @@ impl Garment {
             id: size_id(code),
             code: (*code).to_owned(),
             label: (*label).to_owned(),
+            ..Size::default()
         });
         Spec {
             header: self.header.clone(),
             sizes: Sizes {
                 sizes: sizes.collect(),
+                ..Sizes::default()
             },
             drawings: Drawings::default(),
             points: Points {
                 points: self.lines.iter().map(|line| line.point(unit)).collect(),
             },
             colourways: self.colourways(),
+            ..Spec::default()
         }
     }
 
@@ -275,6 +279,8 @@ impl Garment {
             width,
             height,
             markers: markers.collect(),
+            lines: Vec::new(),
+            blow_ups: Vec::new(),
         }
     }
 
@@ -288,6 +294,7 @@ impl Garment {
             id: colourway_id(code),
             code: (*code).to_owned(),
             name: (*name).to_owned(),
+            ..Colourway::default()
         });
         let cells = self.colourways.iter().map(|(code, _, dyes)| {
             let parts = self.parts.iter().map(|(letter, _, _)| part_id(letter));
@@ -310,6 +317,7 @@ impl Dye {
                 name: name.to_owned(),
                 reference: format!("H&T {name}"),
                 screen: Some(screen.to_owned()),
+                ..Colour::default()
             }),
             Dye::Natural => Cell::Natural {},
             Dye::None => Cell::None {},

@@ -26,6 +26,7 @@ pub fn half_zip(chest: Rule) -> Garment {
             measured: Some(MeasuringState::AfterFinish),
             main_fabric: "Fleece, polyester, brushed inside, 240 g/m²".to_owned(),
             contrast_fabric: "2 × 2 rib, cotton and elastane, 380 g/m²".to_owned(),
+            ..Header::default()
         },
         sizes: &[
             ("XS", ""),

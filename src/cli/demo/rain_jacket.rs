@@ -21,6 +21,7 @@ pub fn rain_jacket() -> Garment {
             measured: Some(MeasuringState::AsSewn),
             main_fabric: "Plain weave, polyester, coated, 150 g/m²".to_owned(),
             contrast_fabric: String::new(),
+            ..Header::default()
         },
         sizes: &[
             ("98", "age 2-3"),

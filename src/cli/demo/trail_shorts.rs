@@ -24,6 +24,7 @@ pub fn trail_shorts() -> Garment {
             measured: Some(MeasuringState::AfterWashes(1)),
             main_fabric: "Interlock, polyester and elastane, 190 g/m²".to_owned(),
             contrast_fabric: "Pocket mesh, polyester, 95 g/m²".to_owned(),
+            ..Header::default()
         },
         sizes: &[("XS", ""), ("S", ""), ("M", ""), ("L", ""), ("XL", "")],
         lines: lines(),

@@ -28,7 +28,8 @@ impl Desk {
         let mut draft = half_zip(drawing());
         draft.header.name = "Shoal half-zip, shorter".to_owned();
         let versions: BTreeMap<Section, i64> = Section::ALL
-            .into_iter()
+            .iter()
+            .copied()
             .map(|section| (section, 3))
             .collect();
         Desk {
@@ -367,4 +368,14 @@ fn a_revision_of_the_first_format_is_read_for_ever() {
     assert_eq!((frozen.format, frozen.number), (1, 2));
     assert_eq!(frozen.spec.points.points.len(), 10);
     assert_eq!(frozen.chart.rows.len(), 10);
+}
+
+#[test]
+fn a_revision_of_a_newer_format_says_so() {
+    let text = std::str::from_utf8(FORMAT_1).unwrap();
+    for (format, more) in [(0, ""), (3, ""), (3, r#""gadget":{},"#)] {
+        let newer = text.replace("\"format\":1,", &format!("\"format\":{format},{more}"));
+        let why = Frozen::read(newer.as_bytes()).unwrap_err().to_string();
+        assert!(why.contains(&format!("format {format}")), "{why}");
+    }
 }

@@ -1,9 +1,9 @@
 use super::super::Language;
 use super::*;
 use crate::spec::change::changes;
-use crate::spec::document::Marker;
+use crate::spec::document::{Cell, Grade, Marker};
 use crate::spec::example::half_zip;
-use crate::spec::{Digest, grade};
+use crate::spec::{Digest, Entered, grade};
 
 fn lines(change: impl Fn(&mut Spec)) -> Vec<ChangeLine> {
     let old = half_zip(Digest::of(b"front"));
@@ -129,6 +129,7 @@ fn every_field_has_its_words() {
             measured: Some(MeasuringState::AsSewn),
             main_fabric: "m".into(),
             contrast_fabric: "c".into(),
+            ..Header::default()
         };
         spec.sizes.sizes[0].code = "2XS".into();
         spec.sizes.sizes[0].label = "tiny".into();
@@ -148,6 +149,7 @@ fn every_field_has_its_words() {
                 path: Some(Path::Curved),
                 stretched: true,
                 note: "n".into(),
+                ..HowToMeasure::default()
             },
             basis: Some(Basis::Full),
             direction: Some(Direction::Length),
@@ -158,6 +160,7 @@ fn every_field_has_its_words() {
             base: Some(entered(320)),
             grade: Some(Grade::Same {}),
             step: Some(entered(1)),
+            ..Point::default()
         };
         spec.colourways.colourways[0].code = "C".into();
     });

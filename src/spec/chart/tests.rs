@@ -55,6 +55,7 @@ fn point(name: &str, base: Option<&str>, grade: Option<Grade>) -> Point {
         base: base.map(inches),
         grade,
         step: Some(inches("1/8")),
+        ..Point::default()
     }
 }
 
@@ -68,6 +69,7 @@ fn spec(points: Vec<Point>) -> Spec {
             id: id(size),
             code: size.to_owned(),
             label: String::new(),
+            ..Size::default()
         });
     }
     spec.points.points = points;
@@ -403,8 +405,7 @@ proptest! {
         point.step = Some(entered(step));
         let mut spec = spec(vec![point]);
         spec.sizes.sizes = sizes.iter().map(|id| Size {
-            id: id.clone(), code: String::new(), label: String::new(),
-        }).collect();
+            id: id.clone(), code: String::new(), label: String::new(), ..Size::default() }).collect();
         spec.header.base_size = Some(sizes[base_size].clone());
         let values = grade(&spec).points.remove(0).result.unwrap();
         for index in 0..count {

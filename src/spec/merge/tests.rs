@@ -17,7 +17,7 @@ fn all(section: Section, theirs: &Spec, mine: &Spec, side: Side) -> Spec {
 
 #[test]
 fn equal_versions_ask_nothing() {
-    for section in Section::ALL {
+    for section in Section::ALL.iter().copied() {
         assert_eq!(differences(section, &spec(), &spec()), []);
         assert_eq!(all(section, &spec(), &spec(), Side::Mine), spec());
     }
@@ -93,6 +93,7 @@ fn a_cell_is_chosen_by_itself_and_goes_with_its_part() {
         name: "Moss".to_owned(),
         reference: String::new(),
         screen: None,
+        ..Colour::default()
     });
     let ink = id("colourway-ink");
     mine.colourways
@@ -130,11 +131,11 @@ fn choosing_one_side_throughout_gives_that_side() {
     mine.drawings.drawings[0].markers.clear();
     mine.colourways.parts.swap(0, 3);
     mine.points.points.remove(5);
-    for section in Section::ALL {
+    for section in Section::ALL.iter().copied() {
         assert_eq!(all(section, &theirs, &mine, Side::Theirs), theirs);
     }
     let mut result = theirs.clone();
-    for section in Section::ALL {
+    for section in Section::ALL.iter().copied() {
         result = all(section, &result, &mine, Side::Mine);
     }
     assert_eq!(result, mine);

@@ -7,6 +7,7 @@ fn sizes(codes: &[&str]) -> Vec<Size> {
         id: ItemId::new(format!("size-{code}")),
         code: (*code).to_owned(),
         label: String::new(),
+        ..Size::default()
     };
     codes.iter().map(size).collect()
 }

@@ -88,7 +88,7 @@ pub async fn submit(may: MayOn<act::Publish>, State(app): State<App>, form: Form
     let t = may.who.t;
     let fields = &form.fields;
     let mut shown = Versions::new();
-    for section in Section::ALL {
+    for section in Section::ALL.iter().copied() {
         let version = fields.number(&version_field(section));
         shown.insert(section, version.ok_or(Problem::BadForm)?);
     }

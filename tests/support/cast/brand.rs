@@ -40,13 +40,18 @@ impl Brand {
         let (old, versions) = self.draft().await;
         let mut new = old.clone();
         edit(&mut new);
-        for section in Section::ALL {
+        for section in Section::ALL.iter().copied() {
             let changed = match section {
                 Section::Header => old.header != new.header,
                 Section::Sizes => old.sizes != new.sizes,
                 Section::Drawings => old.drawings != new.drawings,
                 Section::Points => old.points != new.points,
                 Section::Colourways => old.colourways != new.colourways,
+                Section::Materials => old.materials != new.materials,
+                Section::Construction => old.construction != new.construction,
+                Section::Artwork => old.artwork != new.artwork,
+                Section::Labels => old.labels != new.labels,
+                Section::Packing => old.packing != new.packing,
             };
             if changed {
                 let saved = self.saves(section, versions[&section], &new).await.unwrap();

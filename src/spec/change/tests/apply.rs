@@ -1,126 +1,103 @@
 //! The old document and the changes give the new one: so the list leaves nothing out.
+//!
+//! It is done on the documents' JSON, by the names that the changes carry and nothing else.
 
-use crate::spec::change::{Change, Kind, Value};
+use serde_json::{Map, Value as Json, json};
+
+use crate::spec::change::{Change, Kind};
 use crate::spec::document::*;
 use crate::spec::id::ItemId;
 
 pub fn apply(old: &Spec, changes: &[Change]) -> Spec {
-    let mut spec = old.clone();
-    for change in changes.iter().filter(|change| change.item.is_none()) {
-        header(&mut spec.header, change);
-    }
-    let of = |kind: fn(&Value) -> bool| {
-        move |change: &&Change| {
-            let whole = [&change.old, &change.new].into_iter().flatten();
-            change.field.is_none() && whole.into_iter().any(kind)
+    let mut document = serde_json::to_value(old).unwrap();
+    // A drawing is put in its place before what is drawn on it.
+    for within in [false, true] {
+        let mut lists: Vec<(Section, &str, Option<ItemId>)> = Vec::new();
+        for change in changes.iter().filter(|it| on_a_drawing(it) == within) {
+            let Some(list) = change.list else { continue };
+            let place = (change.section, list, owner(change));
+            if !lists.contains(&place) {
+                lists.push(place);
+            }
         }
-    };
-    place(
-        &mut spec.sizes.sizes,
-        changes,
-        |s| &s.id,
-        |value| match value {
-            Value::Size(size) => Some(size.clone()),
-            _ => None,
-        },
-    );
-    place(
-        &mut spec.drawings.drawings,
-        changes,
-        |d| &d.id,
-        |value| match value {
-            Value::Drawing(drawing) => Some(drawing.clone()),
-            _ => None,
-        },
-    );
-    for drawing in &mut spec.drawings.drawings {
-        let within = changes
-            .iter()
-            .filter(|change| change.within.as_ref() == Some(&drawing.id));
-        let within: Vec<Change> = within.cloned().collect();
-        place(
-            &mut drawing.markers,
-            &within,
-            |m| &m.id,
-            |value| match value {
-                Value::Marker(marker) => Some(marker.clone()),
-                _ => None,
-            },
-        );
-        for change in within
-            .iter()
-            .filter(of(|value| matches!(value, Value::Marker(_))))
-        {
-            let mut markers = drawing.markers.iter_mut();
-            let marker = markers.find(|marker| Some(&marker.id) == change.item.as_ref());
-            if let (Kind::Changed, Some(marker), Some(Value::Marker(new))) =
-                (change.kind, marker, &change.new)
-            {
-                *marker = new.clone();
+        for (section, list, drawing) in lists {
+            let here = |it: &&Change| {
+                it.section == section && it.list == Some(list) && owner(it) == drawing
+            };
+            let here: Vec<&Change> = changes.iter().filter(here).collect();
+            let items = items(&mut document, section, list, drawing.as_ref());
+            place(items, &here);
+            for change in here {
+                change_item(items, change);
             }
         }
     }
-    place(
-        &mut spec.points.points,
-        changes,
-        |p| &p.id,
-        |value| match value {
-            Value::Point(point) => Some((**point).clone()),
-            _ => None,
-        },
-    );
-    place(
-        &mut spec.colourways.parts,
-        changes,
-        |p| &p.id,
-        |value| match value {
-            Value::Part(part) => Some(part.clone()),
-            _ => None,
-        },
-    );
-    place(
-        &mut spec.colourways.colourways,
-        changes,
-        |c| &c.id,
-        |value| match value {
-            Value::Colourway(colourway) => Some(colourway.clone()),
-            _ => None,
-        },
-    );
-    for change in changes
-        .iter()
-        .filter(|change| change.item.is_some() && change.field.is_some())
-    {
-        field(&mut spec, change);
+    for change in changes {
+        match (&change.item, change.field.as_deref()) {
+            (None, Some(field)) => set(section(&mut document, change.section), field, change),
+            (Some(part), Some("cell")) => {
+                let cells = section(&mut document, Section::Colourways);
+                let cells = object(cells).entry("cells").or_insert(json!({}));
+                let colourway = change.within.as_ref().unwrap().to_string();
+                let row = object(cells).entry(colourway).or_insert(json!({}));
+                set(row, part.as_str(), change);
+            }
+            _ => {}
+        }
     }
+    let mut spec: Spec = serde_json::from_value(document).unwrap();
     super::random::prune(&mut spec);
     spec
 }
 
+fn on_a_drawing(change: &Change) -> bool {
+    matches!(change.list, Some("markers" | "blow_ups"))
+        || (change.section, change.list) == (Section::Drawings, Some("lines"))
+}
+
+/// The drawing whose list it is.
+fn owner(change: &Change) -> Option<ItemId> {
+    change.within.clone().filter(|_| on_a_drawing(change))
+}
+
+fn object(json: &mut Json) -> &mut Map<String, Json> {
+    json.as_object_mut().unwrap()
+}
+
+fn section(document: &mut Json, section: Section) -> &mut Json {
+    object(document)
+        .entry(section.name())
+        .or_insert_with(|| json!({}))
+}
+
+fn items<'a>(
+    document: &'a mut Json,
+    of: Section,
+    list: &str,
+    drawing: Option<&ItemId>,
+) -> &'a mut Vec<Json> {
+    let mut holder = section(document, of);
+    if let Some(drawing) = drawing {
+        let mut drawings = holder["drawings"].as_array_mut().unwrap().iter_mut();
+        holder = drawings.find(|it| it["id"] == drawing.as_str()).unwrap();
+    }
+    let list = object(holder).entry(list).or_insert_with(|| json!([]));
+    list.as_array_mut().unwrap()
+}
+
 /// Takes out what was removed or moved and puts in what was added or moved, first places first.
-fn place<T: Clone>(
-    list: &mut Vec<T>,
-    changes: &[Change],
-    id: fn(&T) -> &ItemId,
-    whole: fn(&Value) -> Option<T>,
-) {
-    let mut arriving: Vec<(usize, T)> = Vec::new();
+fn place(list: &mut Vec<Json>, changes: &[&Change]) {
+    let mut arriving: Vec<(usize, Json)> = Vec::new();
     for change in changes {
-        let here = |list: &[T]| {
-            list.iter()
-                .position(|item| Some(id(item)) == change.item.as_ref())
-        };
+        let id = change.item.as_ref().unwrap().as_str();
+        let here = |list: &[Json]| list.iter().position(|item| item["id"] == id).unwrap();
         match change.kind {
-            Kind::Removed if change.old.as_ref().and_then(whole).is_some() => {
-                list.remove(here(list).unwrap());
+            Kind::Removed => {
+                list.remove(here(list));
             }
-            Kind::Moved { to, .. } => {
-                if let Some(from) = here(list) {
-                    arriving.push((to, list.remove(from)));
-                }
-            }
+            Kind::Moved { to, .. } => arriving.push((to, list.remove(here(list)))),
             Kind::Added { at } => {
-                arriving.extend(change.new.as_ref().and_then(whole).map(|item| (at, item)));
+                arriving.push((at, serde_json::to_value(&change.new).unwrap()));
             }
             _ => {}
         }
@@ -131,125 +108,29 @@ fn place<T: Clone>(
     }
 }
 
-fn text(value: &Option<Value>) -> String {
-    match value {
-        Some(Value::Text(text)) => text.clone(),
-        None => String::new(),
-        other => panic!("{other:?}"),
-    }
-}
-
-/// The one kind of value that a field holds.
-macro_rules! held {
-    ($value:expr, $kind:ident) => {
-        match &$value {
-            Some(Value::$kind(held)) => Some(held.clone()),
-            None => None,
-            other => panic!("{other:?}"),
-        }
+fn change_item(list: &mut [Json], change: &Change) {
+    let id = change.item.as_ref().unwrap().as_str();
+    let Some(item) = list.iter_mut().find(|item| item["id"] == id) else {
+        return;
     };
-}
-
-fn header(header: &mut Header, change: &Change) {
-    let new = &change.new;
-    match change.field.unwrap() {
-        "number" => header.number = text(new),
-        "name" => header.name = text(new),
-        "garment" => header.garment = text(new),
-        "wearer" => header.wearer = held!(new, Wearer),
-        "season" => header.season = text(new),
-        "markets" => header.markets = held!(new, Markets).unwrap_or_default(),
-        "origin" => header.origin = text(new),
-        "base_size" => header.base_size = held!(new, Item),
-        "unit" => header.unit = held!(new, Unit),
-        "measured" => header.measured = held!(new, Measured),
-        "main_fabric" => header.main_fabric = text(new),
-        "contrast_fabric" => header.contrast_fabric = text(new),
-        other => panic!("{other}"),
+    match (change.kind, change.field.as_deref()) {
+        (_, Some("cell")) => {}
+        (_, Some(field)) => set(item, field, change),
+        (Kind::Changed, None) => *item = serde_json::to_value(&change.new).unwrap(),
+        _ => {}
     }
 }
 
-fn field(spec: &mut Spec, change: &Change) {
-    let (item, field, new) = (
-        change.item.as_ref().unwrap(),
-        change.field.unwrap(),
-        &change.new,
-    );
-    if field == "cell" {
-        let row = change.within.clone().unwrap();
-        let row = spec.colourways.cells.entry(row).or_default();
-        match held!(new, Cell) {
-            Some(cell) => row.insert(item.clone(), cell),
-            None => row.remove(item),
-        };
+/// Sets a field, `outer.inner` in a nested record; without a new value it goes.
+fn set(json: &mut Json, field: &str, change: &Change) {
+    let mut holder = object(json);
+    let mut name = field;
+    if let Some((outer, inner)) = field.split_once('.') {
+        holder = object(holder.entry(outer).or_insert_with(|| json!({})));
+        name = inner;
     }
-    for size in spec.sizes.sizes.iter_mut().filter(|size| size.id == *item) {
-        match field {
-            "code" => size.code = text(new),
-            "label" => size.label = text(new),
-            other => panic!("{other}"),
-        }
-    }
-    for drawing in spec.drawings.drawings.iter_mut().filter(|d| d.id == *item) {
-        match (field, new) {
-            ("view", Some(Value::View(view))) => drawing.view = *view,
-            ("title", new) => drawing.title = text(new),
-            ("file", Some(Value::File(file))) => drawing.file = file.clone(),
-            ("extent", Some(Value::Extent(width, height))) => {
-                (drawing.width, drawing.height) = (*width, *height);
-            }
-            other => panic!("{other:?}"),
-        }
-    }
-    for point in spec
-        .points
-        .points
-        .iter_mut()
-        .filter(|point| point.id == *item)
-    {
-        match field {
-            "letter" => point.letter = text(new),
-            "name" => point.name = text(new),
-            "how.start" => point.how.start = text(new),
-            "how.end" => point.how.end = text(new),
-            "how.path" => point.how.path = held!(new, Path),
-            "how.stretched" => point.how.stretched = held!(new, Flag).unwrap(),
-            "how.note" => point.how.note = text(new),
-            "basis" => point.basis = held!(new, Basis),
-            "direction" => point.direction = held!(new, Direction),
-            "key" => point.key = held!(new, Flag).unwrap(),
-            "critical" => point.critical = held!(new, Flag).unwrap(),
-            "minus" => point.minus = held!(new, Length),
-            "plus" => point.plus = held!(new, Length),
-            "step" => point.step = held!(new, Length),
-            "base" => point.base = held!(new, Length),
-            "grade" => point.grade = held!(new, Grade),
-            other => panic!("{other}"),
-        }
-    }
-    for part in spec
-        .colourways
-        .parts
-        .iter_mut()
-        .filter(|part| part.id == *item)
-    {
-        match field {
-            "letter" => part.letter = text(new),
-            "name" => part.name = text(new),
-            "cell" => {}
-            other => panic!("{other}"),
-        }
-    }
-    for colourway in spec
-        .colourways
-        .colourways
-        .iter_mut()
-        .filter(|c| c.id == *item)
-    {
-        match field {
-            "code" => colourway.code = text(new),
-            "name" => colourway.name = text(new),
-            other => panic!("{other}"),
-        }
-    }
+    match &change.new {
+        Some(value) => holder.insert(name.to_owned(), serde_json::to_value(value).unwrap()),
+        None => holder.remove(name),
+    };
 }

@@ -7,6 +7,7 @@ use proptest::prelude::*;
 use super::apply::apply;
 use super::{between, even, example, id};
 use crate::spec::chart::grade;
+use crate::spec::decimal::Decimal;
 use crate::spec::document::*;
 use crate::spec::id::{Digest, ItemId};
 use crate::spec::units::{Entered, Length, Unit};
@@ -35,7 +36,7 @@ fn edit(spec: &mut Spec, kind: u8, n: usize, m: usize) {
         return;
     }
     let colourways = &mut spec.colourways;
-    match kind % 17 {
+    match kind % 30 {
         0 => spec.header.name = format!("name {n}"),
         1 => reorder(&mut spec.sizes.sizes, n, m),
         2 => spec.sizes.sizes.truncate(n % 6),
@@ -71,6 +72,8 @@ fn edit(spec: &mut Spec, kind: u8, n: usize, m: usize) {
             width: 1,
             height: 1,
             markers: Vec::new(),
+            lines: Vec::new(),
+            blow_ups: Vec::new(),
         }),
         9 => {
             if let Some(drawing) = pick(&mut spec.drawings.drawings, n) {
@@ -98,6 +101,94 @@ fn edit(spec: &mut Spec, kind: u8, n: usize, m: usize) {
             id: fresh,
             letter: format!("P{n}"),
             name: String::new(),
+        }),
+        16 => reorder(&mut spec.materials.materials, n, m),
+        17 | 18 => {
+            let material = Material {
+                id: fresh,
+                letter: format!("F{n}"),
+                parts: vec![id("part-1")],
+                length: Some(length),
+                nominated: n > 5,
+                ..Material::default()
+            };
+            let materials = &mut spec.materials.materials;
+            materials.insert(n % (materials.len() + 1), material);
+        }
+        19 | 20 => {
+            if let Some(material) = pick(&mut spec.materials.materials, n) {
+                match m {
+                    0 => material.composition.push(Share {
+                        fibre: Some(Fibre::ALL[n]),
+                        percent: Some(Decimal::new(n as i64, 1)),
+                        name: String::new(),
+                    }),
+                    1 => material.fabric.mass = Some(Decimal::new(n as i64, 0)),
+                    2 => material.fabric.structure = Some(Structure::Woven(Woven::default())),
+                    3 => {
+                        material.fabric.structure = Some(Structure::Knitted(Knitted {
+                            tubular: true,
+                            ..Knitted::default()
+                        }))
+                    }
+                    4 => material.zip.end = Some(ZipEnd::Open),
+                    5 => material.zip = Zip::default(),
+                    6 => material.care.wash = Some(Wash::Hand),
+                    7 => {
+                        material.length_by_size.insert(id("size-m"), length);
+                    }
+                    8 => material.length_by_size.clear(),
+                    9 => material.composition.clear(),
+                    10 => material.nominated = !material.nominated,
+                    _ => material.minimum = Some(Minimum::default()),
+                }
+            }
+        }
+        21 => {
+            if let Some(drawing) = pick(&mut spec.drawings.drawings, n) {
+                drawing.lines.push(DimensionLine {
+                    id: fresh,
+                    item: id("point-a"),
+                    from: Spot { x: 1, y: 2 },
+                    to: Spot { x: 3, y: 4 },
+                    via: None,
+                });
+            }
+        }
+        22 => {
+            let drawing = pick(&mut spec.drawings.drawings, n);
+            if let Some(line) = drawing.and_then(|it| it.lines.first_mut()) {
+                line.via = Some(Spot { x: n as u16, y: 0 });
+            }
+        }
+        23 => spec.construction.callouts.push(Callout {
+            id: fresh,
+            text: format!("text {n}"),
+            ..Callout::default()
+        }),
+        24 => {
+            if let Some(callout) = pick(&mut spec.construction.callouts, n) {
+                callout.seam = SeamClass::ALL.get(m).copied();
+                callout.text = String::new();
+            }
+        }
+        25 => spec.labels.care.iron = Iron::ALL.get(n).copied(),
+        26 => spec.packing.carton.length = Some(length).filter(|_| m > 3),
+        27 => spec.packing.steps.insert(
+            0,
+            Step {
+                id: fresh,
+                text: format!("step {n}"),
+            },
+        ),
+        28 => spec.artwork.artworks.push(Artwork {
+            id: fresh,
+            bands: vec![Band {
+                width: Some(length),
+                distances: vec![Distance::default()],
+                ..Band::default()
+            }],
+            ..Artwork::default()
         }),
         15 => {
             let part = pick(&mut colourways.parts, m).map(|part| part.id.clone());

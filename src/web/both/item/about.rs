@@ -1,7 +1,7 @@
 //! What an item of a revision is: everything that the frozen document says about it.
 
 use crate::exchange::revision::Frozen;
-use crate::language::Text;
+use crate::language::{FieldWords, Text};
 use crate::spec::document::{Basis, Colourways, Direction, HowToMeasure, Part, Point};
 use crate::spec::{Item, ItemId, Length, Section, Unit};
 use crate::web::both::patch::{Patch, patch};
@@ -20,7 +20,8 @@ pub struct About {
 pub enum What {
     Point(Box<PointFacts>),
     Part(Vec<PartColour>),
-    /// A size, a drawing or a colourway: its name says it all.
+    Facts(Vec<FieldWords>),
+    /// A drawing: its name says it all.
     Named,
 }
 
@@ -76,10 +77,17 @@ pub struct Marked {
 pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
     let item = frozen.spec.item(id)?;
     let what = match item {
-        Item::Marker(_) => return None,
+        Item::Marker(_) | Item::DimensionLine(_) | Item::BlowUp(_) => return None,
         Item::Point(point) => What::Point(Box::new(point_facts(frozen, point)?)),
         Item::Part(part) => What::Part(part_colours(t, &frozen.spec.colourways, part)),
-        Item::Size(_) | Item::Drawing(_) | Item::Colourway(_) => What::Named,
+        Item::Drawing(_) => What::Named,
+        item => {
+            let words = t.words(&frozen.spec, frozen.decimal);
+            let mut fields = item.fields();
+            // Both stand in the head already.
+            fields.retain(|(name, _)| !matches!(name.as_ref(), "letter" | "name" | "code"));
+            What::Facts(words.fields(&fields))
+        }
     };
     let drawings = frozen.spec.drawings.drawings.iter();
     let drawings = drawings.filter_map(|drawing| {

@@ -82,13 +82,14 @@ impl Cells {
     }
 
     /// What a cell says, with the ids of the parts by their keys. A cell without a choice in which
-    /// something is written is a colour.
+    /// something is written is a colour; what the form does not show of one stays as it is in `old`.
     pub fn cell(
         &self,
         t: Text,
         colourway: &str,
         part: &str,
         ids: &BTreeMap<&str, ItemId>,
+        old: Option<&Cell>,
         errors: &mut Errors,
     ) -> Option<Cell> {
         let cell = self.text(colourway, part);
@@ -115,10 +116,15 @@ impl Cells {
                 None
             }
         };
+        let old = match old {
+            Some(Cell::Colour(colour)) => colour.clone(),
+            _ => Colour::default(),
+        };
         Some(Cell::Colour(Colour {
             name: cell.name,
             reference: cell.reference,
             screen,
+            ..old
         }))
     }
 }
@@ -173,13 +179,13 @@ mod tests {
         for (colourway, row) in &colourways.cells {
             for (part, cell) in row {
                 let (colourway, part) = (colourway.as_str(), part.as_str());
-                let read = cells.cell(t, colourway, part, &ids, &mut errors);
+                let read = cells.cell(t, colourway, part, &ids, None, &mut errors);
                 assert_eq!(read.as_ref(), Some(cell));
             }
         }
         assert!(errors.is_empty());
         assert_eq!(
-            cells.cell(t, "colourway-ink", "part-9", &ids, &mut errors),
+            cells.cell(t, "colourway-ink", "part-9", &ids, None, &mut errors),
             None
         );
     }

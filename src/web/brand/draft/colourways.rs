@@ -146,10 +146,11 @@ impl Typed {
         kept
     }
 
-    /// The section, with the id of each key.
+    /// The section, with the id of each key. What the form does not show stays as it is in `old`.
     fn document(
         &self,
         t: Text,
+        old: &Colourways,
         mut id: impl FnMut(&str) -> ItemId,
         errors: &mut Errors,
     ) -> Colourways {
@@ -159,25 +160,32 @@ impl Typed {
             .collect();
         let mut section = Colourways::default();
         for Head { key, label, name } in &self.parts {
+            let id = &ids[key.as_str()];
+            let old = old.parts.iter().find(|part| part.id == *id).cloned();
             section.parts.push(Part {
-                id: ids[key.as_str()].clone(),
+                id: id.clone(),
                 letter: label.clone(),
                 name: name.clone(),
+                ..old.unwrap_or_default()
             });
         }
         for Head { key, label, name } in &self.colourways {
+            let id = &ids[key.as_str()];
+            let known = old.colourways.iter().find(|it| it.id == *id).cloned();
             section.colourways.push(Colourway {
-                id: ids[key.as_str()].clone(),
+                id: id.clone(),
                 code: label.clone(),
                 name: name.clone(),
+                ..known.unwrap_or_default()
             });
             let cells = self.parts.iter().filter_map(|part| {
-                let cell = self.cells.cell(t, key, &part.key, &ids, errors)?;
+                let old = old.cell(id, &ids[part.key.as_str()]);
+                let cell = self.cells.cell(t, key, &part.key, &ids, old, errors)?;
                 Some((ids[part.key.as_str()].clone(), cell))
             });
             let cells: BTreeMap<_, _> = cells.collect();
             if !cells.is_empty() {
-                section.cells.insert(ids[key.as_str()].clone(), cells);
+                section.cells.insert(id.clone(), cells);
             }
         }
         section
@@ -196,7 +204,12 @@ fn letters_after(parts: &[Head]) -> impl Iterator<Item = String> + use<> {
 
 impl ColourwaysPage {
     fn new(who: &Who, around: SectionPage, typed: Typed, errors: Errors) -> ColourwaysPage {
-        let shown = typed.document(who.t, |key| ItemId::new(key), &mut Errors::default());
+        let shown = typed.document(
+            who.t,
+            &Colourways::default(),
+            |key| ItemId::new(key),
+            &mut Errors::default(),
+        );
         ColourwaysPage {
             t: who.t,
             frame: who.frame(),
@@ -272,7 +285,12 @@ pub async fn save(sent: Sent) -> Answer {
     let world = sent.app.store.world();
     let mut spec = sent.draft.spec.clone();
     let kept = typed.without_blank();
-    spec.colourways = kept.document(t, |key| rows::id(key, world), &mut errors);
+    spec.colourways = kept.document(
+        t,
+        &sent.draft.spec.colourways,
+        |key| rows::id(key, world),
+        &mut errors,
+    );
     if errors.is_empty() {
         return go(&sent.keep(&spec, &press.then()).await?);
     }

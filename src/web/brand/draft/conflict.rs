@@ -6,12 +6,12 @@ use std::collections::BTreeSet;
 use askama::Template;
 use axum::extract::{Path, State};
 
-use super::described::{self, Described};
+use super::described;
 use super::{SectionPage, Sent};
 use crate::access::act;
-use crate::language::Text;
-use crate::spec::Spec;
+use crate::language::{FieldWords, Text};
 use crate::spec::merge::{Place, Side, differences, merged};
+use crate::spec::{Section, Spec};
 use crate::store::{Draft, LostSave, SectionVersion, StoreError, put_section};
 use crate::web::App;
 use crate::web::form::Form;
@@ -40,8 +40,8 @@ struct Difference {
     name: String,
     label: String,
     /// `None`: it is not there.
-    mine: Option<Vec<Described>>,
-    theirs: Option<Vec<Described>>,
+    mine: Option<Vec<FieldWords>>,
+    theirs: Option<Vec<FieldWords>>,
     mine_stands: bool,
 }
 
@@ -115,7 +115,7 @@ impl Case {
             at: newest.map_or(String::new(), |newest| newest.saved_at.minute()),
             differences: places
                 .iter()
-                .map(|place| difference(t, theirs, mine, place, touched.contains(place)))
+                .map(|place| difference(t, section, (theirs, mine), place, touched.contains(place)))
                 .collect(),
             refused,
         })
@@ -134,22 +134,17 @@ fn with_section(spec: &Spec, save: &LostSave, content: &str) -> Result<Spec, Pro
     Ok(spec)
 }
 
-fn difference(t: Text, theirs: &Spec, mine: &Spec, place: &Place, touched: bool) -> Difference {
-    let mut of_mine = described::fields(t, mine, place);
-    let mut of_theirs = described::fields(t, theirs, place);
+fn difference(
+    t: Text,
+    section: Section,
+    (theirs, mine): (&Spec, &Spec),
+    place: &Place,
+    touched: bool,
+) -> Difference {
+    let mut of_mine = described::fields(t, mine, section, place);
+    let mut of_theirs = described::fields(t, theirs, section, place);
     if let (Some(mine), Some(theirs)) = (&mut of_mine, &mut of_theirs) {
-        let differ: Vec<bool> = mine.iter().zip(&*theirs).map(|(a, b)| a != b).collect();
-        // Some differences have no words, as a letter moved by a hair: then all is told.
-        if differ.contains(&true) {
-            for side in [mine, theirs] {
-                let mut differ = differ.iter();
-                side.retain(|_| *differ.next().unwrap_or(&true));
-            }
-        }
-    }
-    // Of what only one of them has, what is written in it.
-    if let (Some(fields), None) | (None, Some(fields)) = (&mut of_mine, &mut of_theirs) {
-        fields.retain(|field| !field.value.is_empty());
+        only_what_differs(mine, theirs);
     }
     Difference {
         name: name(place),
@@ -157,6 +152,30 @@ fn difference(t: Text, theirs: &Spec, mine: &Spec, place: &Place, touched: bool)
         mine: of_mine,
         theirs: of_theirs,
         mine_stands: touched,
+    }
+}
+
+/// Leaves the fields that differ, each on both sides. Some differences have no words, as a letter
+/// moved by a hair: then all is told.
+fn only_what_differs(mine: &mut Vec<FieldWords>, theirs: &mut Vec<FieldWords>) {
+    let of = |fields: &[FieldWords], label: &str| {
+        let found = fields.iter().find(|field| field.label == label);
+        found.map_or(String::new(), |field| field.value.clone())
+    };
+    let mut labels: Vec<&str> = mine.iter().map(|field| field.label.as_str()).collect();
+    let more = theirs.iter().map(|field| field.label.as_str());
+    labels.extend(more.filter(|label| of(mine, label).is_empty()));
+    let differ = labels.into_iter().filter_map(|label| {
+        let field = |value| FieldWords {
+            label: label.to_owned(),
+            value,
+        };
+        let (mine, theirs) = (of(mine, label), of(theirs, label));
+        (mine != theirs).then(|| (field(mine), field(theirs)))
+    });
+    let differ: Vec<_> = differ.collect();
+    if !differ.is_empty() {
+        (*mine, *theirs) = differ.into_iter().unzip();
     }
 }
 

@@ -207,9 +207,14 @@ impl Row {
         self.marks.iter().filter_map(spot).collect()
     }
 
-    fn drawing(self, world: &World) -> Drawing {
+    /// Lines and blow-ups stay as they are in `old`.
+    fn drawing(self, world: &World, old: &[Drawing]) -> Drawing {
+        let id = rows::id(&self.key, world);
+        let old = old.iter().find(|drawing| drawing.id == id);
         Drawing {
-            id: rows::id(&self.key, world),
+            lines: old.map(|old| old.lines.clone()).unwrap_or_default(),
+            blow_ups: old.map(|old| old.blow_ups.clone()).unwrap_or_default(),
+            id,
             view: self.view,
             title: self.title,
             file: self.file,
@@ -274,7 +279,9 @@ pub async fn save(mut sent: Sent) -> Answer {
     }
     let mut spec = sent.draft.spec.clone();
     let world = sent.app.store.world();
-    spec.drawings.drawings = typed.into_iter().map(|row| row.drawing(world)).collect();
+    let old = std::mem::take(&mut spec.drawings.drawings);
+    let drawings = typed.into_iter().map(|row| row.drawing(world, &old));
+    spec.drawings.drawings = drawings.collect();
     let newest = spec.drawings.drawings.last().map(|last| last.id.clone());
     let codes: Vec<&str> = taken.warned.into_iter().map(code).collect();
     let then = match (codes.is_empty(), taken.added, newest) {

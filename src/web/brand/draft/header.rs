@@ -4,9 +4,9 @@ use askama::Template;
 
 use super::{SectionPage, Sent};
 use crate::language::Text;
-use crate::spec::ItemId;
 use crate::spec::document::{Header, Market, MeasuringState, Size, Wearer};
 use crate::spec::units::Unit;
+use crate::spec::{ItemId, Spec};
 use crate::store::{Draft, StoreError};
 use crate::web::form::{Errors, Fields};
 use crate::web::frame::Frame;
@@ -62,7 +62,8 @@ impl Typed {
         }
     }
 
-    fn read(t: Text, fields: &Fields, sizes: &[Size], errors: &mut Errors) -> Typed {
+    /// What the form does not show stays as it is in `old`.
+    fn read(t: Text, fields: &Fields, old: &Spec, errors: &mut Errors) -> Typed {
         let mut line = |name| fields.line(t, name, errors);
         let mut header = Header {
             number: line("number"),
@@ -72,7 +73,7 @@ impl Typed {
             origin: line("origin"),
             main_fabric: line("main_fabric"),
             contrast_fabric: line("contrast_fabric"),
-            ..Header::default()
+            ..old.header.clone()
         };
         for (field, text) in [("number", &header.number), ("name", &header.name)] {
             if text.is_empty() {
@@ -90,7 +91,7 @@ impl Typed {
             .collect();
         header.unit = Unit::from_name(fields.text("unit"));
         let base = ItemId::new(fields.text("base_size"));
-        header.base_size = sizes.iter().any(|size| size.id == base).then_some(base);
+        header.base_size = old.size(&base).is_some().then_some(base);
         let washes = fields.text("washes").to_owned();
         let measured = ["as_sewn", "after_finish", "after_washes"]
             .into_iter()
@@ -143,8 +144,7 @@ pub fn show(who: &Who, around: SectionPage, draft: &Draft) -> Answer {
 pub async fn save(sent: Sent) -> Answer {
     let t = sent.who.t;
     let mut errors = Errors::default();
-    let sizes = &sent.draft.spec.sizes.sizes;
-    let typed = Typed::read(t, &sent.form.fields, sizes, &mut errors);
+    let typed = Typed::read(t, &sent.form.fields, &sent.draft.spec, &mut errors);
     if errors.is_empty() {
         let mut spec = sent.draft.spec.clone();
         spec.header = typed.header.clone();

@@ -21,7 +21,7 @@ use serde::Deserialize;
 use crate::access::{StylePermit, act};
 use crate::language::Text;
 use crate::spec::check::{Finding, Severity};
-use crate::spec::document::Section;
+use crate::spec::document::{Held, Section};
 use crate::spec::units::{DecimalSign, Unit};
 use crate::spec::{Spec, StyleId, check, grade};
 use crate::store::{Draft, LostSave, Saved, StoreError};
@@ -103,14 +103,14 @@ pub fn steps(spec: &Spec, findings: &[Finding]) -> Vec<Step> {
         let same = |f: &&Finding| f.section == section && f.severity() == severity;
         findings.iter().filter(same).count()
     };
-    Section::ALL
-        .map(|section| Step {
-            section,
-            begun: is_begun(spec, section),
-            errors: count(section, Severity::Error),
-            warnings: count(section, Severity::Warning),
-        })
-        .into()
+    let all = Section::ALL.iter().copied();
+    all.map(|section| Step {
+        section,
+        begun: is_begun(spec, section),
+        errors: count(section, Severity::Error),
+        warnings: count(section, Severity::Warning),
+    })
+    .collect()
 }
 
 impl Line {
@@ -151,6 +151,11 @@ fn is_begun(spec: &Spec, section: Section) -> bool {
         Section::Colourways => {
             !spec.colourways.parts.is_empty() || !spec.colourways.colourways.is_empty()
         }
+        Section::Materials => !spec.materials.is_absent(),
+        Section::Construction => !spec.construction.is_absent(),
+        Section::Artwork => !spec.artwork.is_absent(),
+        Section::Labels => !spec.labels.is_absent(),
+        Section::Packing => !spec.packing.is_absent(),
     }
 }
 
@@ -183,6 +188,7 @@ pub async fn show(
         }
         Section::Points => points::show(&may.who, around, &draft, more),
         Section::Colourways => colourways::show(&may.who, around, &draft.spec, more),
+        _ => Err(Problem::NotFound),
     }
 }
 
@@ -210,6 +216,7 @@ pub async fn save(
         Section::Drawings => drawings::save(sent).await,
         Section::Points => points::save(sent).await,
         Section::Colourways => colourways::save(sent).await,
+        _ => Err(Problem::NotFound),
     }
 }
 

@@ -96,7 +96,7 @@ impl Row {
 
     /// The point of this row; what cannot be read is left out, with an error at its field.
     /// `old` is the point as it was saved: a rule that was not touched stays what it was, even if
-    /// it names what is gone.
+    /// it names what is gone, and so does what the grid does not show.
     pub fn point(
         &self,
         t: Text,
@@ -117,8 +117,8 @@ impl Row {
         };
         let (base, step) = (length("base", &self.base), length("step", &self.step));
         let (minus, plus) = (length("minus", &self.minus), length("plus", &self.plus));
-        let old = old.and_then(|old| old.grade.as_ref());
-        let untouched = old.filter(|old| rule::write(old, names) == self.grade);
+        let saved = old.and_then(|old| old.grade.as_ref());
+        let untouched = saved.filter(|saved| rule::write(saved, names) == self.grade);
         let grade = match (untouched, self.grade.as_str()) {
             (_, "") => None,
             (Some(old), _) => Some(old.clone()),
@@ -140,6 +140,7 @@ impl Row {
                 path: self.path,
                 stretched: self.stretched,
                 note: self.note.clone(),
+                ..old.map(|old| old.how.clone()).unwrap_or_default()
             },
             basis: self.basis,
             direction: self.direction,
@@ -150,6 +151,7 @@ impl Row {
             base,
             grade,
             step,
+            ..old.cloned().unwrap_or_default()
         }
     }
 

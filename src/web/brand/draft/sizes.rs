@@ -111,10 +111,15 @@ pub async fn save(sent: Sent) -> Answer {
         let world = sent.app.store.world();
         let kept = typed.into_iter().filter(|row| !row.is_blank());
         spec.sizes.sizes = kept
-            .map(|row| Size {
-                id: rows::id(&row.key, world),
-                code: row.code,
-                label: row.label,
+            .map(|row| {
+                let id = rows::id(&row.key, world);
+                let old = sent.draft.spec.size(&id).cloned();
+                Size {
+                    id,
+                    code: row.code,
+                    label: row.label,
+                    ..old.unwrap_or_default()
+                }
             })
             .collect();
         return go(&sent.keep(&spec, &press.then()).await?);
