@@ -68,7 +68,7 @@ codes! {
     SizeCodeTwice "size-code-twice" Error
 
     DrawingsNone "drawings-none" Error
-    /// A letter on a drawing whose point or part is gone.
+    /// A letter on a drawing whose item is gone.
     MarkerAdrift "marker-adrift" Error
     /// A letter beyond the edge of its drawing.
     MarkerOutside "marker-outside" Error

@@ -1,42 +1,62 @@
 //! A small complete spec, for tests, benches and the demo: a half-zip of the invented brand Harrow
 //! & Tide, in inches.
 
+mod materials;
+mod points;
+mod sewing;
+
 use std::collections::BTreeMap;
 
 use super::document::*;
 use super::id::{Digest, ItemId};
 use super::units::{Entered, Length, Unit};
 
-/// Five sizes, ten points, four parts, two colourways and one drawing, whose original is `drawing`.
+/// Five sizes, ten points, four parts, two colourways, their materials, seams, artwork, labels and
+/// packing, and one drawing. `drawing` is the original of the drawing, and of the artwork on it.
+///
 /// It passes every readiness check without a warning. Ids are speaking: `size-m`, `point-c`,
-/// `part-1`, `colourway-ink`, `drawing-front`, `marker-c`.
+/// `part-1`, `colourway-ink`, `drawing-front`, `marker-c`, `material-zip`, `line-neck`, `callout-1`,
+/// `artwork-wave`, `label-care`.
 pub fn half_zip(drawing: Digest) -> Spec {
     Spec {
-        header: Header {
-            number: "HT-204".to_owned(),
-            name: "Shoal half-zip".to_owned(),
-            garment: "half-zip".to_owned(),
-            wearer: Some(Wearer::Women),
-            season: "Autumn 2026".to_owned(),
-            markets: vec![Market::Eu, Market::Uk],
-            origin: "Vietnam".to_owned(),
-            base_size: Some(ItemId::new("size-m")),
-            unit: Some(Unit::Inch),
-            measured: Some(MeasuringState::AfterFinish),
-            main_fabric: "Brushed loopback jersey, cotton, 320 g/m²".to_owned(),
-            contrast_fabric: "2 × 2 rib, cotton and elastane, 380 g/m²".to_owned(),
-            ..Header::default()
-        },
+        header: header(),
         sizes: Sizes {
+            system: Some(SizeSystem::Alpha),
             sizes: ["XS", "S", "M", "L", "XL"].map(size).into(),
             ..Sizes::default()
         },
         drawings: Drawings {
-            drawings: vec![front(drawing)],
+            drawings: vec![front(drawing.clone())],
         },
-        points: Points { points: points() },
+        points: points::points(),
         colourways: colourways(),
-        ..Spec::default()
+        materials: materials::materials(),
+        construction: sewing::construction(),
+        artwork: sewing::artwork(drawing),
+        labels: sewing::labels(),
+        packing: sewing::packing(),
+    }
+}
+
+fn header() -> Header {
+    Header {
+        number: "HT-204".to_owned(),
+        name: "Shoal half-zip".to_owned(),
+        garment: "half-zip".to_owned(),
+        wearer: Some(Wearer::Women),
+        worn: Some(Worn::UpperOuterwear),
+        season: "Autumn 2026".to_owned(),
+        year: Some(2026),
+        markets: vec![Market::Eu, Market::Uk],
+        languages: ["en", "de", "fr"].map(str::to_owned).into(),
+        origin: "Vietnam".to_owned(),
+        base_size: Some(ItemId::new("size-m")),
+        unit: Some(Unit::Inch),
+        measured: Some(MeasuringState::AfterFinish),
+        edges: Some(Edges::SeamToSeam),
+        main_fabric: "Brushed loopback jersey, cotton, 320 g/m²".to_owned(),
+        contrast_fabric: "2 × 2 rib, cotton and elastane, 380 g/m²".to_owned(),
+        ..Header::default()
     }
 }
 
@@ -65,170 +85,9 @@ const fn inches(count: i64) -> Entered {
     sixteenths(count * 16)
 }
 
-fn point(
-    letter: &str,
-    name: &str,
-    (start, end): (&str, &str),
-    (basis, direction): (Basis, Direction),
-    grade: Grade,
-) -> Point {
-    Point {
-        id: ItemId::new(format!("point-{}", letter.to_lowercase())),
-        letter: letter.to_owned(),
-        name: name.to_owned(),
-        how: HowToMeasure {
-            start: start.to_owned(),
-            end: end.to_owned(),
-            path: Some(Path::Straight),
-            ..HowToMeasure::default()
-        },
-        basis: Some(basis),
-        direction: Some(direction),
-        key: false,
-        critical: false,
-        minus: Some(sixteenths(4)),
-        plus: Some(sixteenths(4)),
-        base: None,
-        grade: Some(grade),
-        step: Some(sixteenths(2)),
-        ..Point::default()
-    }
-}
-
-/// From XS to L one step, from L to XL another.
-fn steps(up_to_l: Entered, to_xl: Entered) -> Grade {
-    let segment = |from, to, step| Segment {
-        from: size_id(from),
-        to: size_id(to),
-        step,
-    };
-    Grade::Segments {
-        segments: vec![segment("XS", "L", up_to_l), segment("L", "XL", to_xl)],
-    }
-}
-
-fn points() -> Vec<Point> {
-    const HALF: (Basis, Direction) = (Basis::Half, Direction::Width);
-    const LENGTH: (Basis, Direction) = (Basis::Linear, Direction::Length);
-    const ACROSS: (Basis, Direction) = (Basis::Linear, Direction::Width);
-    vec![
-        Point {
-            base: Some(sixteenths(21 * 16 + 8)),
-            minus: Some(sixteenths(6)),
-            plus: Some(sixteenths(6)),
-            key: true,
-            critical: true,
-            ..point(
-                "A",
-                "Chest width",
-                ("armhole seam, 1 in down", "the other armhole seam"),
-                HALF,
-                steps(inches(1), sixteenths(20)),
-            )
-        },
-        Point {
-            base: Some(inches(20)),
-            key: true,
-            ..point(
-                "B",
-                "Bottom width",
-                ("left side seam", "right side seam"),
-                HALF,
-                steps(inches(1), sixteenths(20)),
-            )
-        },
-        Point {
-            base: Some(sixteenths(28 * 16 + 8)),
-            key: true,
-            ..point(
-                "C",
-                "Body length",
-                ("high point of shoulder", "bottom edge"),
-                LENGTH,
-                steps(sixteenths(10), sixteenths(10)),
-            )
-        },
-        Point {
-            base: Some(sixteenths(17 * 16 + 4)),
-            key: true,
-            ..point(
-                "D",
-                "Across shoulders",
-                ("left shoulder point", "right shoulder point"),
-                ACROSS,
-                steps(sixteenths(8), sixteenths(8)),
-            )
-        },
-        Point {
-            base: Some(inches(25)),
-            key: true,
-            ..point(
-                "E",
-                "Sleeve length",
-                ("shoulder point", "cuff edge"),
-                LENGTH,
-                steps(sixteenths(6), sixteenths(4)),
-            )
-        },
-        Point {
-            base: Some(sixteenths(8 * 16 + 2)),
-            ..point(
-                "F",
-                "Upper arm width",
-                ("underarm seam, 1 in down", "sleeve fold"),
-                HALF,
-                steps(sixteenths(6), sixteenths(8)),
-            )
-        },
-        Point {
-            base: Some(sixteenths(3 * 16 + 8)),
-            minus: Some(sixteenths(2)),
-            plus: Some(sixteenths(3)),
-            step: Some(sixteenths(1)),
-            ..point(
-                "G",
-                "Cuff opening",
-                ("cuff seam", "cuff fold"),
-                HALF,
-                steps(sixteenths(2), sixteenths(2)),
-            )
-        },
-        Point {
-            base: Some(sixteenths(2 * 16 + 8)),
-            ..point(
-                "H",
-                "Cuff height",
-                ("cuff seam", "cuff edge"),
-                LENGTH,
-                Grade::Same {},
-            )
-        },
-        Point {
-            base: Some(sixteenths(3 * 16)),
-            ..point(
-                "I",
-                "Collar height",
-                ("neck seam, centre back", "collar edge"),
-                LENGTH,
-                Grade::Same {},
-            )
-        },
-        point(
-            "J",
-            "Zip length",
-            ("lower end of the teeth", "upper end of the teeth"),
-            LENGTH,
-            Grade::Derived {
-                from: ItemId::new("point-c"),
-                offset: inches(-19),
-            },
-        ),
-    ]
-}
-
 fn front(file: Digest) -> Drawing {
     // Where each letter sits, in hundredths of the drawing.
-    const PLACES: [(&str, u16, u16); 12] = [
+    const PLACES: [(&str, u16, u16); 18] = [
         ("point-a", 50, 38),
         ("point-b", 50, 92),
         ("point-c", 62, 55),
@@ -241,12 +100,20 @@ fn front(file: Digest) -> Drawing {
         ("point-j", 46, 22),
         ("part-1", 66, 70),
         ("part-2", 90, 84),
+        ("callout-1", 40, 4),
+        ("callout-2", 34, 96),
+        ("callout-3", 52, 30),
+        ("artwork-wave", 60, 28),
+        ("label-brand", 50, 8),
+        ("label-care", 30, 76),
     ];
+    let own = |item: &str| match item.split_once('-') {
+        Some(("point", letter)) => format!("marker-{letter}"),
+        Some(("part", number)) => format!("marker-p{number}"),
+        _ => format!("marker-{item}"),
+    };
     let marker = |(item, x, y): (&str, u16, u16)| Marker {
-        id: ItemId::new(
-            item.replace("point-", "marker-")
-                .replace("part-", "marker-p"),
-        ),
+        id: ItemId::new(own(item)),
         item: ItemId::new(item),
         x: x * 100,
         y: y * 100,

@@ -22,7 +22,7 @@ check-size-code-twice = Two sizes have the code { $code }. Change one of them.
 ## Drawings
 
 check-drawings-none = There is no drawing. Upload at least one, with the letters of the points of measure on it.
-check-marker-adrift = A letter on a drawing belongs to nothing any more. Remove it, or put it on a point or a part.
+check-marker-adrift = A letter on a drawing belongs to nothing any more. Remove it, or put it on something that has a letter.
 check-marker-outside = A letter lies beyond the edge of its drawing. Drag it back.
 check-point-unmarked = { $letter } { $name }: the letter is on no drawing. Put it where this point is measured.
 

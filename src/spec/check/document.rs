@@ -5,6 +5,7 @@ use std::collections::{HashMap, HashSet};
 use super::{Code, Finding, blank};
 use crate::spec::document::{Cell, Colourway, Part, Section, Spec};
 use crate::spec::id::ItemId;
+use crate::spec::item::Item;
 
 pub fn header(spec: &Spec, findings: &mut Vec<Finding>) {
     let header = &spec.header;
@@ -56,10 +57,8 @@ pub fn drawings(spec: &Spec, findings: &mut Vec<Finding>) {
         return;
     }
     let lettered: HashSet<&ItemId> = {
-        let points = spec.points.points.iter().map(|point| &point.id);
-        points
-            .chain(spec.colourways.parts.iter().map(|part| &part.id))
-            .collect()
+        let lettered = spec.items().filter(|item| item.is_lettered());
+        lettered.map(Item::id).collect()
     };
     let mut marked = HashSet::new();
     for marker in drawings.iter().flat_map(|drawing| &drawing.markers) {
