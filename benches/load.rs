@@ -1,6 +1,7 @@
 //! The revision page under load: 45 points in 8 sizes and 40 open threads, read by a signed-in
 //! merchandiser over loopback, session and share looked at every time, on both databases; beside
-//! it, in the same run, a bare handler that sends the same compressed bytes.
+//! it, in the same run, two bare handlers: one sends the same bytes compressed once, the other
+//! compresses the same page at each request, as a page must be that is made at each request.
 //!
 //! `cargo bench --bench load`, with PostgreSQL as the tests want it. Takes about a minute.
 //!
@@ -15,8 +16,6 @@
 #[path = "../tests/support/mod.rs"]
 mod support;
 
-use std::io::Write as _;
-use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{Duration, Instant};
 
@@ -26,8 +25,9 @@ use axum::http::{Request, Response, header};
 use axum::routing::get;
 use fellseam::access::{StylePermit, act, grant_on};
 use fellseam::files::{Files, Limits, Renderer};
+use fellseam::spec::StyleId;
 use fellseam::store::Db;
-use fellseam::web::{App, Settings, router};
+use fellseam::web::{App, Settings, gzip, router};
 use support::cast::Cast;
 use support::database::{on_postgres, on_sqlite};
 use support::large::{POINTS, SIZES, large};
@@ -79,25 +79,31 @@ async fn measure(name: &str, db: Db) {
     let head = format!("host: bench\r\ncookie: fellseam={token}\r\naccept-encoding: gzip\r\n");
 
     let answer = ask(&service, &page, &token).await;
-    let etag = answer.headers()[header::ETAG]
-        .to_str()
-        .expect("text")
-        .to_owned();
-    let body = to_bytes(answer.into_body(), usize::MAX)
-        .await
-        .expect("a body");
-    println!("\n{name}: {} bytes compressed", body.len());
-
-    let bare = serve(bare(body)).await;
-    let ours = serve(service.clone()).await;
+    let etag = answer.headers()[header::ETAG].clone();
+    let etag = etag.to_str().expect("text");
     let known = format!("{head}if-none-match: {etag}\r\n");
+    let plain = Request::builder()
+        .uri(&page)
+        .header(header::COOKIE, format!("fellseam={token}"));
+    let plain = plain.body(Body::empty()).expect("a request");
+    let plain = whole(service.clone().oneshot(plain).await.expect("an answer")).await;
+    let body = whole(answer).await;
+    assert_eq!(body, gzip(&plain).expect("compressed"), "the same page");
+    println!("\n{name}: {} bytes, {} compressed", plain.len(), body.len());
+
+    let ready = serve(bare(move || body.clone())).await;
+    let to_press = plain.clone();
+    let pressing = serve(bare(move || gzip(&to_press).expect("compressed"))).await;
+    let ours = serve(service.clone()).await;
     let count = AtomicU64::new(0);
     // Another address each time is another page: it is made, compressed and kept.
     let new = |page: &str| format!("{page}?n={}", count.fetch_add(1, Ordering::Relaxed));
     let same = |page: &str| page.to_owned();
 
-    let first = load(&bare, &page, &head, &same).await;
-    println!("  {:32} {first}", "a bare handler");
+    let ready = load(&ready, &page, &head, &same).await;
+    println!("  {:32} {ready}", "bare, compressed once");
+    let pressing = load(&pressing, &page, &head, &same).await;
+    println!("  {:32} {pressing}", "bare, compressing each time");
     for (what, head, path) in [
         (
             "made at each request",
@@ -109,17 +115,18 @@ async fn measure(name: &str, db: Db) {
     ] {
         let figures = load(&ours, &page, head, path).await;
         println!(
-            "  {what:32} {figures}, {:.2} of bare",
-            figures.per_second / first.per_second
+            "  {what:32} {figures}, {:.3} of bare compressed once, {:.2} of bare compressing",
+            figures.per_second / ready.per_second,
+            figures.per_second / pressing.per_second
         );
     }
-    where_it_goes(&cast, &service, &page, &token, &etag, &style).await;
+    where_it_goes(&cast, &service, &page, &token, etag, &plain, &style).await;
 }
 
 /// One connection after the other is served like this, without a layer.
-fn bare(body: Bytes) -> Router {
+fn bare(body: impl Fn() -> Bytes + Clone + Send + Sync + 'static) -> Router {
     let answer = move || {
-        let body = body.clone();
+        let body = body();
         async move {
             Response::builder()
                 .header(header::CONTENT_TYPE, "text/html; charset=utf-8")
@@ -235,6 +242,11 @@ async fn answered(stream: &mut TcpStream, bytes: &mut Vec<u8>) {
     }
 }
 
+async fn whole(answer: Response<Body>) -> Bytes {
+    let body = to_bytes(answer.into_body(), usize::MAX).await;
+    body.expect("a body")
+}
+
 async fn ask(service: &Router, path: &str, token: &str) -> Response<Body> {
     let request = Request::builder()
         .uri(path)
@@ -253,16 +265,17 @@ async fn where_it_goes(
     page: &str,
     token: &str,
     etag: &str,
-    style: &fellseam::spec::StyleId,
+    plain: &[u8],
+    style: &StyleId,
 ) {
     let store = &cast.store;
+    let visit = async || store.visit(token, Some(style), true).await.expect("read");
+    let facts = visit().await.expect("a session").style.expect("a style");
     let actor = &cast.sao_mai.lead.actor;
-    let facts = store.style_facts(actor, style).await.expect("read");
-    let permit: StylePermit<act::Read> = grant_on(actor, &facts.expect("a style")).expect("shared");
+    let permit: StylePermit<act::Read> = grant_on(actor, &facts).expect("shared");
     let count = AtomicU64::new(0);
 
-    let session = each(async || drop(store.session(token).await)).await;
-    let share = each(async || drop(store.style_facts(actor, style).await)).await;
+    let session = each(async || drop(visit().await)).await;
     let known = each(async || {
         let request = Request::builder()
             .uri(page)
@@ -281,48 +294,26 @@ async fn where_it_goes(
             store.thread_facts(&permit),
             store.signatures(&permit),
             store.signed(&permit),
-            store.brand_name(),
         );
         drop(all.expect("read"));
     })
     .await;
-    let whole = each(async || {
+    let made = each(async || {
         let path = format!("{page}?step={}", count.fetch_add(1, Ordering::Relaxed));
-        let answer = ask(service, &path, token).await;
-        drop(to_bytes(answer.into_body(), usize::MAX).await);
+        drop(whole(ask(service, &path, token).await).await);
     })
     .await;
-    let request = Request::builder()
-        .uri(page)
-        .header(header::COOKIE, format!("fellseam={token}"));
-    let plain = request.body(Body::empty()).expect("a request");
-    let plain = service.clone().oneshot(plain).await.expect("an answer");
-    let plain = to_bytes(plain.into_body(), usize::MAX)
-        .await
-        .expect("a body");
-    let plain = Arc::new(plain);
-    let gzip = each(async || {
-        let level = flate2::Compression::default();
-        let mut encoder = flate2::write::GzEncoder::new(Vec::new(), level);
-        encoder.write_all(&plain).expect("compressed");
-        drop(std::hint::black_box(encoder.finish()));
-    })
-    .await;
+    let pressed = each(async || drop(std::hint::black_box(gzip(plain)))).await;
     let us = |time: Duration| time.as_secs_f64() * 1e6;
-    let layers = known.saturating_sub(session + share);
-    let making = whole.saturating_sub(known + reads + gzip);
     println!(
-        "  one answer made by itself: {:.0} µs = session {:.0} + share and ledger head {:.0} + \
-         seven reads {:.0} + figures and template {:.0} + gzip of {} bytes {:.0} + router, layers \
-         and key {:.0}",
-        us(whole),
+        "  one answer made by itself: {:.0} µs = session, share and ledger head {:.0} + router, \
+         layers and key {:.0} + six reads {:.0} + figures and template {:.0} + compressing {:.0}",
+        us(made),
         us(session),
-        us(share),
+        us(known.saturating_sub(session)),
         us(reads),
-        us(making),
-        plain.len(),
-        us(gzip),
-        us(layers)
+        us(made.saturating_sub(known + reads + pressed)),
+        us(pressed),
     );
 }
 

@@ -133,14 +133,15 @@ pub fn grant<A: Act>(actor: &Actor) -> Result<Permit<A>, Denied> {
 }
 
 /// May this person do `A` on this style? A factory that it is not shared with does not even learn
-/// that the style exists, whatever the act.
+/// that the style exists, whatever the act; no factory learns what there is for the brand alone.
 pub fn grant_on<A: Act>(actor: &Actor, facts: &StyleFacts) -> Result<StylePermit<A>, Denied> {
     if actor.side() == Side::Factory {
         let shared = facts
             .share
             .as_ref()
             .is_some_and(|share| share.org == actor.org);
-        if !shared {
+        let brand_alone = A::ROLES.iter().all(|role| role.side() == Side::Brand);
+        if !shared || brand_alone {
             return Err(Denied::Hidden);
         }
     }
@@ -203,10 +204,11 @@ mod tests {
         assert_eq!(permit.tenant(), Some(&OrgId::new("mill")));
         assert!(permit.also::<act::Sign>().is_ok());
         assert!(permit.also::<act::Write>().is_err());
-        assert!(matches!(
-            grant_on::<act::Write>(&merchandiser, &shared),
-            Err(Denied::NotYours { .. })
-        ));
+        assert_eq!(
+            grant_on::<act::Write>(&merchandiser, &shared).err(),
+            Some(Denied::Hidden),
+            "drafts are for the brand alone"
+        );
         assert!(matches!(
             grant_on::<act::Sign>(&actor("mill", Role::SampleRoom), &shared),
             Err(Denied::NotYours { .. })

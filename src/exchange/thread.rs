@@ -203,6 +203,12 @@ impl Thread {
             }
     }
 
+    /// Lets samples of `revision` be out of tolerance on its item. It was granted from what that
+    /// revision asks for: another one may ask for something else.
+    pub fn concedes(&self, item: &ItemId, revision: u32) -> bool {
+        self.state == State::Granted && self.item == *item && self.raised_on == revision
+    }
+
     fn is_asker(&self, by: &Actor) -> bool {
         by.person == self.asker || (by.org == self.asker_org && by.role.leads())
     }

@@ -2,19 +2,24 @@
 
 use std::path::{Path, PathBuf};
 use std::str::FromStr;
+use std::sync::Arc;
 use std::time::Duration;
 
-use sqlx::postgres::{PgConnectOptions, PgPoolOptions};
-use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
+use sqlx::postgres::{PgConnectOptions, PgConnection, PgPoolOptions};
+use sqlx::sqlite::{
+    SqliteConnectOptions, SqliteConnection, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous,
+};
 use sqlx::{PgPool, Postgres, Sqlite, SqlitePool};
 use tokio::sync::Mutex;
 
+use super::readers::{Readers, gone};
 use super::{Row, StoreError, Value, migrate, rows};
 
-/// Readers of an SQLite file. They never wait for the writer (write-ahead log).
-const READERS: u32 = 4;
-/// Connections to PostgreSQL of one instance of the program.
-const CONNECTIONS: u32 = 10;
+/// Connections that read, of one instance of the program. They never wait for an act: an SQLite
+/// file has its write-ahead log.
+const READERS: usize = 4;
+/// Connections to PostgreSQL for acts.
+const WRITERS: u32 = 6;
 /// How long a writer waits for another program that holds an SQLite file.
 const BUSY: Duration = Duration::from_secs(10);
 
@@ -27,9 +32,12 @@ enum Pools {
     Sqlite {
         /// One connection: SQLite has one writer, and waiting for it here is fair and never fails.
         writer: SqlitePool,
-        readers: SqlitePool,
+        readers: Arc<Readers<SqliteConnection>>,
     },
-    Postgres(PgPool),
+    Postgres {
+        writers: PgPool,
+        readers: Arc<Readers<PgConnection>>,
+    },
 }
 
 /// One act. It is seen by others when it is committed; dropped, it never happened (the rollback
@@ -90,25 +98,26 @@ impl Db {
         match Address::parse(address)? {
             Address::Sqlite(path) => {
                 migrate::sqlite(&path, sqlite(&path)).await?;
-                // A file does not hang up: connections stay, and are not asked whether they live
-                // (a third of the cost of a small read).
-                let lasting = SqlitePoolOptions::new()
+                // A file does not hang up: the connection stays, and is not asked whether it lives.
+                let writer = SqlitePoolOptions::new()
+                    .max_connections(1)
                     .idle_timeout(None)
                     .max_lifetime(None)
-                    .test_before_acquire(false);
-                let writer = lasting.clone().max_connections(1);
-                let readers = lasting.max_connections(READERS);
-                let writer = writer.connect_with(sqlite(&path)).await?;
-                let readers = readers.connect_with(sqlite(&path).read_only(true)).await?;
+                    .test_before_acquire(false)
+                    .connect_with(sqlite(&path))
+                    .await?;
+                let readers = Readers::new(sqlite(&path).read_only(true), READERS);
+                let readers = Arc::new(readers);
                 Ok(Self(Pools::Sqlite { writer, readers }))
             }
             Address::Postgres(options) => {
                 migrate::postgres(&options).await?;
-                let pool = PgPoolOptions::new()
-                    .max_connections(CONNECTIONS)
+                let readers = Arc::new(Readers::new((*options).clone(), READERS));
+                let writers = PgPoolOptions::new()
+                    .max_connections(WRITERS)
                     .connect_with(*options)
                     .await?;
-                Ok(Self(Pools::Postgres(pool)))
+                Ok(Self(Pools::Postgres { writers, readers }))
             }
         }
     }
@@ -122,7 +131,7 @@ impl Db {
             Pools::Sqlite { writer, .. } => {
                 Open::Sqlite(writer.begin_with("BEGIN IMMEDIATE").await?)
             }
-            Pools::Postgres(pool) => Open::Postgres(pool.begin().await?),
+            Pools::Postgres { writers, .. } => Open::Postgres(writers.begin().await?),
         };
         Ok(Tx(Mutex::new(Act {
             open,
@@ -134,7 +143,7 @@ impl Db {
     pub(super) fn postgres_options(&self) -> Option<PgConnectOptions> {
         match &self.0 {
             Pools::Sqlite { .. } => None,
-            Pools::Postgres(pool) => Some((*pool.connect_options()).clone()),
+            Pools::Postgres { writers, .. } => Some((*writers.connect_options()).clone()),
         }
     }
 
@@ -145,7 +154,10 @@ impl Db {
                 readers.close().await;
                 writer.close().await;
             }
-            Pools::Postgres(pool) => pool.close().await,
+            Pools::Postgres { writers, readers } => {
+                readers.close().await;
+                writers.close().await;
+            }
         }
     }
 }
@@ -158,9 +170,19 @@ impl Read for Db {
     ) -> Result<Vec<T>, StoreError> {
         match &self.0 {
             Pools::Sqlite { readers, .. } => {
-                rows::sqlite(&mut *readers.acquire().await?, sql, values).await
+                let mut lent = readers.lend().await?;
+                let rows = rows::sqlite(&mut lent.connection, sql, values).await;
+                lent.done(rows)
             }
-            Pools::Postgres(pool) => rows::postgres(&mut *pool.acquire().await?, sql, values).await,
+            Pools::Postgres { readers, .. } => {
+                let mut lent = readers.lend().await?;
+                let mut rows = rows::postgres(&mut lent.connection, sql, values.clone()).await;
+                if gone(&rows) {
+                    lent = lent.renew().await?;
+                    rows = rows::postgres(&mut lent.connection, sql, values).await;
+                }
+                lent.done(rows)
+            }
         }
     }
 }

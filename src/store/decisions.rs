@@ -33,11 +33,7 @@ impl Store {
         let style = act.style.clone();
         let round = round_in(self, &act, None, id).await?;
         let threads = threads_in(&act.tx, &style, Some(&round.org)).await?;
-        let conceded = |point: &ItemId| {
-            threads
-                .iter()
-                .any(|thread| thread.item == *point && thread.state == thread::State::Granted)
-        };
+        let conceded = |point: &ItemId| threads.iter().any(|it| it.concedes(point, round.revision));
         let mut critical_out = round.summary().critical_out;
         critical_out.retain(|point, _| !conceded(point));
         let items = round.frozen.spec.items().map(|item| item.id().clone());

@@ -3,10 +3,11 @@
 //! Tokens are kept as their SHA-256 only: who reads the database cannot come in with it.
 
 use super::people::{found_in, name_of, set_name, still_here};
+use super::styles::facts;
 use super::world::later;
 use super::{Read, Store, StoreError, Tx, values};
-use crate::access::{Actor, Permit, Role, Side, act};
-use crate::spec::{Digest, OrgId, PersonId, Time};
+use crate::access::{Actor, Permit, Role, Side, StyleFacts, act};
+use crate::spec::{Digest, OrgId, PersonId, StyleId, Time};
 
 const MINUTE: i64 = 60;
 const DAY: i64 = 24 * 60 * MINUTE;
@@ -31,10 +32,19 @@ fn lifetimes(side: Side) -> (i64, i64) {
 pub struct Session {
     pub actor: Actor,
     pub org_name: String,
+    pub brand_name: String,
     /// BCP 47.
     pub language: String,
     /// `None`: erased.
     pub name: Option<String>,
+}
+
+/// Who asks, and what a permit on the style that they ask for is granted from.
+#[derive(Debug, Clone)]
+pub struct Visit {
+    pub session: Session,
+    /// `None`: they ask for no style, or there is no such one.
+    pub style: Option<StyleFacts>,
 }
 
 /// What a way in shows before it is used.
@@ -66,25 +76,35 @@ struct SessionRow {
     person: PersonId,
     org: OrgId,
     org_name: String,
+    brand_name: String,
     role: Role,
     language: String,
     name: Option<String>,
     seen_at: Time,
     ends_at: Time,
+    style: Option<StyleId>,
+    head: Option<Digest>,
+    shared: Option<OrgId>,
+    renamings: i64,
 }
 
-impl From<SessionRow> for Session {
+impl From<SessionRow> for Visit {
     fn from(row: SessionRow) -> Self {
-        Session {
+        let side = row.role.side();
+        let style = row.style.zip(row.head);
+        let style = style.map(|(style, head)| facts(style, side, row.shared, head, row.renamings));
+        let session = Session {
             actor: Actor {
                 person: row.person,
                 org: row.org,
                 role: row.role,
             },
             org_name: row.org_name,
+            brand_name: row.brand_name,
             language: row.language,
             name: row.name,
-        }
+        };
+        Visit { session, style }
     }
 }
 
@@ -101,11 +121,30 @@ fn hash(token: &str) -> Digest {
 impl Store {
     /// The session of this token, if it lives. Being seen keeps it alive.
     pub async fn session(&self, token: &str) -> Result<Option<Session>, StoreError> {
-        let Some(row) = self.living(token).await? else {
+        let visit = self.visit(token, None, true).await?;
+        Ok(visit.map(|visit| visit.session))
+    }
+
+    /// The same for a page that looks by itself: nobody is there to be seen, and the session ends
+    /// as if nothing had asked.
+    pub async fn session_unseen(&self, token: &str) -> Result<Option<Session>, StoreError> {
+        let visit = self.visit(token, None, false).await?;
+        Ok(visit.map(|visit| visit.session))
+    }
+
+    /// The session of this token with what is known of a style, in one question, since every page
+    /// of a style asks it; `seen` when somebody is there.
+    pub async fn visit(
+        &self,
+        token: &str,
+        style: Option<&StyleId>,
+        seen: bool,
+    ) -> Result<Option<Visit>, StoreError> {
+        let Some(row) = self.living(token, style).await? else {
             return Ok(None);
         };
         let now = self.world.now();
-        if now >= later(&row.seen_at, SEEN_EVERY) {
+        if seen && now >= later(&row.seen_at, SEEN_EVERY) {
             let tx = self.db.begin().await?;
             tx.run(
                 "UPDATE session SET seen_at = $2 WHERE token_hash = $1",
@@ -117,23 +156,27 @@ impl Store {
         Ok(Some(row.into()))
     }
 
-    /// The same for a page that looks by itself: nobody is there to be seen, and the session ends
-    /// as if nothing had asked.
-    pub async fn session_unseen(&self, token: &str) -> Result<Option<Session>, StoreError> {
-        Ok(self.living(token).await?.map(Session::from))
-    }
-
-    async fn living(&self, token: &str) -> Result<Option<SessionRow>, StoreError> {
+    async fn living(
+        &self,
+        token: &str,
+        style: Option<&StyleId>,
+    ) -> Result<Option<SessionRow>, StoreError> {
         let row: Option<SessionRow> = self
             .db
             .maybe(
-                "SELECT s.person, p.org, o.name AS org_name, p.role, p.language, \
-                 n.content AS name, s.seen_at, s.ends_at \
+                "SELECT s.person, p.org, o.name AS org_name, b.name AS brand_name, p.role, \
+                 p.language, n.content AS name, s.seen_at, s.ends_at, h.style, h.hash AS head, \
+                 x.org AS shared, \
+                 (SELECT CAST(SUM(r.renamings) AS BIGINT) FROM organisation r) AS renamings \
                  FROM session s JOIN person p ON p.id = s.person \
                  JOIN organisation o ON o.id = p.org \
+                 JOIN organisation b ON b.kind = 'brand' \
                  LEFT JOIN private_text n ON n.person = p.id AND n.kind = 'name' \
+                 LEFT JOIN ledger_head h ON h.style = $2 \
+                 LEFT JOIN share x ON x.style = h.style AND x.org = p.org \
+                 AND x.ended_at IS NULL \
                  WHERE s.token_hash = $1 AND p.left_at IS NULL",
-                values![hash(token)],
+                values![hash(token), style],
             )
             .await?;
         let now = self.world.now();

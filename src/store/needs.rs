@@ -34,8 +34,7 @@ pub enum What {
         item: ItemId,
         revision: i64,
         kind: thread::Kind,
-        /// The holder's side asked, and was answered.
-        answered: bool,
+        turn: Turn,
     },
     Round {
         id: RoundId,
@@ -43,6 +42,17 @@ pub enum What {
         kind: round::Kind,
         state: round::State,
     },
+}
+
+/// What a thread waits for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Turn {
+    /// The other side asked.
+    Answer,
+    /// The holder's side asked, and was answered.
+    Read,
+    /// Both sides agreed: the brand carries it into the next revision.
+    Change,
 }
 
 #[derive(sqlx::FromRow)]
@@ -67,7 +77,7 @@ struct ThreadRow {
     item: ItemId,
     revision: i64,
     kind: thread::Kind,
-    asked_side: Side,
+    state: String,
     moved_at: Time,
 }
 
@@ -169,12 +179,14 @@ impl Store {
             .db
             .all(
                 "SELECT h.style, t.number, t.name, o.name AS org_name, h.id, h.item, h.revision, \
-                 h.kind, h.asked_side, h.moved_at FROM thread h JOIN style t ON t.id = h.style \
+                 h.kind, h.state, h.moved_at FROM thread h JOIN style t ON t.id = h.style \
                  JOIN organisation o ON o.id = h.org \
                  JOIN share s ON s.style = h.style AND s.org = h.org AND s.ended_at IS NULL \
                  WHERE (CAST($1 AS TEXT) IS NULL OR h.org = $1) \
                  AND ((h.state = 'open' AND h.asked_side <> $2) \
-                     OR (h.state = 'answered' AND h.asked_side = $2))",
+                     OR (h.state = 'answered' AND h.asked_side = $2) \
+                     OR (h.state = 'agreed' AND h.kind IN ('must_fix', 'suggestion') \
+                         AND $2 = 'brand'))",
                 values![permit.tenant(), permit.side()],
             )
             .await?;
@@ -191,7 +203,11 @@ impl Store {
                     item: row.item,
                     revision: row.revision,
                     kind: row.kind,
-                    answered: row.asked_side == permit.side(),
+                    turn: match row.state.as_str() {
+                        "open" => Turn::Answer,
+                        "answered" => Turn::Read,
+                        _ => Turn::Change,
+                    },
                 },
             })
             .collect())

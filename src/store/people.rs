@@ -56,18 +56,6 @@ impl Store {
         Ok(brand.is_some())
     }
 
-    /// The brand's name, once there is one.
-    pub async fn brand_name(&self) -> Result<Option<String>, StoreError> {
-        let brand: Option<(String,)> = self
-            .db
-            .maybe(
-                "SELECT name FROM organisation WHERE kind = 'brand'",
-                values![],
-            )
-            .await?;
-        Ok(brand.map(|(name,)| name))
-    }
-
     /// The brand with its first owner. Called once: by the set-up link, or by the demo.
     ///
     /// Errors: `Unique` when there is a brand already.

@@ -38,7 +38,6 @@ impl Store {
         actor: &Actor,
         style: &StyleId,
     ) -> Result<Option<StyleFacts>, StoreError> {
-        // The ledger's end moves with every act; renaming somebody is none.
         let row: Option<(Option<OrgId>, Digest, i64)> = self
             .db
             .maybe(
@@ -49,12 +48,8 @@ impl Store {
                 values![style, actor.org],
             )
             .await?;
-        Ok(row.map(|(share, head, renamings)| StyleFacts {
-            style: style.clone(),
-            share: share
-                .filter(|_| actor.side() == Side::Factory)
-                .map(|org| Share { org }),
-            edition: format!("{head} {renamings}"),
+        Ok(row.map(|(shared, head, renamings)| {
+            facts(style.clone(), actor.side(), shared, head, renamings)
         }))
     }
 
@@ -136,5 +131,24 @@ impl Store {
         act.record(Act::Create, said.id("style", &style)).await?;
         act.commit().await?;
         Ok(style)
+    }
+}
+
+/// What was read of a style for somebody of this side: the share of their organisation, the end of
+/// the ledger, and how often people were renamed.
+pub(super) fn facts(
+    style: StyleId,
+    side: Side,
+    shared: Option<OrgId>,
+    head: Digest,
+    renamings: i64,
+) -> StyleFacts {
+    StyleFacts {
+        style,
+        share: shared
+            .filter(|_| side == Side::Factory)
+            .map(|org| Share { org }),
+        // The ledger's end moves with every act; renaming somebody is none.
+        edition: format!("{head} {renamings}"),
     }
 }

@@ -26,6 +26,8 @@ const MEMORY: u64 = 64 * 1024 * 1024;
 /// How long a page is kept at most.
 const LONGEST: Duration = Duration::from_secs(60 * 60);
 
+const LEVEL: Compression = Compression::new(6);
+
 /// The compressed pages that were made last, by what they are made from.
 #[derive(Debug, Clone)]
 pub struct Kept(Cache<Digest, Bytes>);
@@ -69,7 +71,7 @@ pub async fn cached<A: Act, T: Template>(
     let body = match app.kept.0.get(&key) {
         Some(body) => body,
         None => {
-            let body = gzip(&make.await?.render()?)?;
+            let body = gzip(make.await?.render()?.as_bytes())?;
             app.kept.0.insert(key, body.clone());
             body
         }
@@ -113,9 +115,10 @@ fn is_gzip(coding: &str) -> bool {
     name.trim().eq_ignore_ascii_case("gzip") && weight.parse().is_ok_and(|q: f32| q > 0.0)
 }
 
-fn gzip(html: &str) -> std::io::Result<Bytes> {
-    let mut encoder = GzEncoder::new(Vec::new(), Compression::default());
-    encoder.write_all(html.as_bytes())?;
+/// A page compressed as it is sent.
+pub fn gzip(html: &[u8]) -> std::io::Result<Bytes> {
+    let mut encoder = GzEncoder::new(Vec::with_capacity(html.len() / 4), LEVEL);
+    encoder.write_all(html)?;
     Ok(Bytes::from(encoder.finish()?))
 }
 

@@ -93,11 +93,9 @@ impl<A: Act> FromRequestParts<App> for MayOn<A> {
             .find(|(name, _)| *name == "style")
             .map(|(_, id)| StyleId::new(id))
             .ok_or(Problem::NotFound)?;
-        let facts = app
-            .store
-            .style_facts(&who.session.actor, &style)
-            .await?
-            .ok_or(Problem::NotFound)?;
+        let facts = Visitor::of(&parts.extensions).style;
+        let facts = facts.filter(|facts| facts.style == style);
+        let facts = facts.ok_or(Problem::NotFound)?;
         let permit = grant_on(&who.session.actor, &facts)?;
         who.live = Some(format!("/styles/{style}/live"));
         Ok(MayOn {

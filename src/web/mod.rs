@@ -30,6 +30,7 @@ pub mod upload;
 mod visit;
 
 pub use app::{App, Settings};
+pub use cached::gzip;
 pub use form::Upload;
 pub use password::Passwords;
 pub use problem::Problem;

@@ -7,10 +7,10 @@ use super::App;
 use super::frame::Frame;
 use super::may::May;
 use super::page::{Answer, page};
-use crate::access::{Role, Side, act};
+use crate::access::{Act, Role, Side, act};
 use crate::exchange::round;
 use crate::language::Text;
-use crate::store::{Need, What};
+use crate::store::{Need, Turn, What};
 
 #[derive(Template)]
 #[template(path = "needs.html")]
@@ -54,6 +54,9 @@ fn concerns(role: Role, what: &What) -> bool {
     match what {
         What::Acknowledge { .. } => role == Role::Merchandiser,
         What::SignRevision { .. } => role.signs(),
+        What::Thread {
+            turn: Turn::Change, ..
+        } => act::Write::ROLES.contains(&role),
         What::Thread { .. } => role != Role::Viewer,
         What::Round { state, .. } if state.is_decided() => role.signs(),
         What::Round { state, .. } => match state {
@@ -74,15 +77,13 @@ fn line(t: Text, need: Need) -> Line {
             format!("{base}/revisions/{revision}#sign"),
             t.say("need-sign-revision").with("revision", revision),
         ),
-        What::Thread {
-            id, kind, answered, ..
-        } => {
-            let kind = t.name(&kind);
-            let said = if answered {
-                t.say("need-read-answer").with("kind", kind)
-            } else {
-                t.say("need-answer").with("kind", kind)
-            };
+        What::Thread { id, kind, turn, .. } => {
+            let said = t.say(match turn {
+                Turn::Answer => "need-answer",
+                Turn::Read => "need-read-answer",
+                Turn::Change => "need-change",
+            });
+            let said = said.with("kind", t.name(&kind));
             (format!("{base}/threads/{id}"), said)
         }
         What::Round {

@@ -9,8 +9,9 @@ use axum::response::Response;
 
 use super::App;
 use super::problem::Problem;
+use crate::access::StyleFacts;
 use crate::language::{Language, Text};
-use crate::spec::Digest;
+use crate::spec::{Digest, StyleId};
 use crate::store::Session;
 
 /// A live page that looks whether something is new says so: it is no sign that anybody is there.
@@ -21,6 +22,8 @@ const LOOKS_BY_ITSELF: &str = "x-fellseam-live";
 pub struct Visitor {
     /// The live session with its token.
     pub session: Option<(String, Arc<Session>)>,
+    /// What is known of the style that the address names.
+    pub style: Option<StyleFacts>,
     /// The visitor's language.
     pub t: Text,
 }
@@ -30,6 +33,7 @@ impl Visitor {
     pub fn of(extensions: &Extensions) -> Visitor {
         extensions.get().cloned().unwrap_or(Visitor {
             session: None,
+            style: None,
             t: Language::ORIGINAL.text(),
         })
     }
@@ -40,17 +44,17 @@ impl Visitor {
         Some(Digest::of(format!("form {token}").as_bytes()).as_str()[..32].to_owned())
     }
 
-    async fn read(app: &App, headers: &HeaderMap) -> Result<Visitor, Problem> {
-        let session = match session_cookie(app, headers) {
-            Some(token) => {
-                let session = match headers.contains_key(LOOKS_BY_ITSELF) {
-                    true => app.store.session_unseen(&token).await?,
-                    false => app.store.session(&token).await?,
-                };
-                session.map(|session| (token, Arc::new(session)))
+    async fn read(app: &App, path: &str, headers: &HeaderMap) -> Result<Visitor, Problem> {
+        let (mut session, mut style) = (None, None);
+        if let Some(token) = session_cookie(app, headers) {
+            let asked = style_of(path);
+            let seen = !headers.contains_key(LOOKS_BY_ITSELF);
+            let visit = app.store.visit(&token, asked.as_ref(), seen).await?;
+            if let Some(visit) = visit {
+                session = Some((token, Arc::new(visit.session)));
+                style = visit.style;
             }
-            None => None,
-        };
+        }
         let language = match &session {
             Some((_, session)) => Language::from_tag(&session.language),
             None => headers
@@ -60,9 +64,16 @@ impl Visitor {
         };
         Ok(Visitor {
             session,
+            style,
             t: language.unwrap_or(Language::ORIGINAL).text(),
         })
     }
+}
+
+/// The style that an address names: `/styles/{style}` and all below it.
+fn style_of(path: &str) -> Option<StyleId> {
+    let style = path.strip_prefix("/styles/")?.split('/').next()?;
+    (!style.is_empty()).then(|| StyleId::new(style))
 }
 
 /// Finds out who asks, and shows a [`Problem`] in their language, as a page or as JSON.
@@ -73,7 +84,7 @@ pub async fn dress(State(app): State<App>, mut request: Request, next: Next) -> 
         .is_some_and(|accept| accept.as_bytes().starts_with(b"application/json"));
     let path = request.uri().path().to_owned();
     let get = request.method().is_safe();
-    let visitor = match Visitor::read(&app, request.headers()).await {
+    let visitor = match Visitor::read(&app, &path, request.headers()).await {
         Ok(visitor) => visitor,
         Err(problem) => {
             // Nobody knows who asks, but they still read what to tell.

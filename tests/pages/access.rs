@@ -47,16 +47,16 @@ const TABLE: &str = "
     GET  /styles                                           s y y y n n n n
     POST /styles                                           s y y n n n n n
     GET  /styles/{style}                                   s y y y y y x x
-    GET  /styles/{style}/draft/{section}                   s y y y n n x x
-    POST /styles/{style}/draft/{section}                   s y y n n n x x
-    POST /styles/{style}/draft/points/grade                s y y n n n x x
-    GET  /styles/{style}/draft/conflict/{save}             s x x n n n x x
-    POST /styles/{style}/draft/conflict/{save}             s x x n n n x x
-    GET  /styles/{style}/publish                           s y y n n n x x
-    POST /styles/{style}/publish                           s y y n n n x x
-    POST /styles/{style}/share                             s x x n n n x x
-    POST /styles/{style}/unshare                           s x x n n n x x
-    POST /styles/{style}/revisions/{number}/withdraw       s y n n n n x x
+    GET  /styles/{style}/draft/{section}                   s y y y x x x x
+    POST /styles/{style}/draft/{section}                   s y y n x x x x
+    POST /styles/{style}/draft/points/grade                s y y n x x x x
+    GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x
+    POST /styles/{style}/draft/conflict/{save}             s x x n x x x x
+    GET  /styles/{style}/publish                           s y y n x x x x
+    POST /styles/{style}/publish                           s y y n x x x x
+    POST /styles/{style}/share                             s x x n x x x x
+    POST /styles/{style}/unshare                           s x x n x x x x
+    POST /styles/{style}/revisions/{number}/withdraw       s y n n x x x x
     GET  /styles/{style}/revisions/{number}                s y y y y y x x
     GET  /styles/{style}/revisions/{number}/document       s y y y y y x x
     GET  /styles/{style}/revisions/{number}/changes        s y y y y y x x
@@ -67,15 +67,15 @@ const TABLE: &str = "
     GET  /styles/{style}/threads/{thread}                  s y y y y y x x
     POST /styles/{style}/threads/{thread}/messages         s y y n y y x x
     POST /styles/{style}/threads/{thread}/move             s y y n y y x x
-    GET  /styles/{style}/rounds/new                        s y y n n n x x
-    POST /styles/{style}/rounds                            s y y n n n x x
+    GET  /styles/{style}/rounds/new                        s y y n x x x x
+    POST /styles/{style}/rounds                            s y y n x x x x
     GET  /styles/{style}/rounds/{round}                    s y y y y y x x
     POST /styles/{style}/rounds/{round}/move               s n n n y n x x
-    POST /styles/{style}/rounds/{round}/receive            s y y n n n x x
-    POST /styles/{style}/rounds/{round}/continue           s y y n n n x x
+    POST /styles/{style}/rounds/{round}/receive            s y y n x x x x
+    POST /styles/{style}/rounds/{round}/continue           s y y n x x x x
     GET  /styles/{style}/rounds/{round}/measure            s y y n y y x x
     POST /styles/{style}/rounds/{round}/measure            s y y n y y x x
-    POST /styles/{style}/rounds/{round}/decide             s y y n n n x x
+    POST /styles/{style}/rounds/{round}/decide             s y y n x x x x
     POST /styles/{style}/rounds/{round}/sign               s y y n y n x x
     GET  /styles/{style}/ledger                            s y y y y y x x
     GET  /styles/{style}/files/{file}                      s y y y y y x x
@@ -131,6 +131,19 @@ fn a_factory_without_a_share_gets_404_on_every_route_of_the_style() {
     assert!(of_style.len() > 30);
     for (method, path, letters) in of_style {
         assert_eq!(letters[VISITORS - 2..], ['x', 'x'], "{method} {path}");
+    }
+}
+
+#[test]
+fn a_factory_gets_404_where_there_is_something_for_the_brand_alone() {
+    for (method, path, letters) in rows() {
+        let factory = &letters[4..6];
+        let drafts = path.contains("/draft/") || path.ends_with("/publish");
+        assert!(!drafts || factory == ['x', 'x'], "{method} {path}");
+        assert!(
+            !path.contains("{style}") || factory != ['n', 'n'],
+            "{method} {path}: either somebody there may, or nobody knows of it"
+        );
     }
 }
 

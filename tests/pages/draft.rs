@@ -340,7 +340,7 @@ on_both! {
         oscar.sends(forged.clone().set("token", &token)).await.must_be(StatusCode::FORBIDDEN);
         // A factory sees no draft, shared or not; a style that is not shared is not there at all.
         let mut linh = site.browser(&site.cast.sao_mai.lead).await;
-        linh.visits(&path).await.must_be(StatusCode::FORBIDDEN);
+        linh.visits(&path).await.must_be(StatusCode::NOT_FOUND);
         let mut rafiq = site.browser(&site.cast.meghna.lead).await;
         rafiq.visits(&path).await.must_be(StatusCode::NOT_FOUND);
         let token = rafiq.token().await;

@@ -337,7 +337,7 @@ on_both! {
         oscar.opens(&round.base).await.must_be(StatusCode::OK);
         oscar.visits(&to("measure")).await.must_be(StatusCode::FORBIDDEN);
         oscar.posts(&to("decide"), &[("outcome", "cancelled")]).await.must_be(StatusCode::FORBIDDEN);
-        linh.posts(&to("receive"), &[("move", "receive")]).await.must_be(StatusCode::FORBIDDEN);
+        linh.posts(&to("receive"), &[("move", "receive")]).await.must_be(StatusCode::NOT_FOUND);
 
         for path in [round.base.clone(), to("measure"), format!("{}/rounds/new", site.style)] {
             rafiq.visits(&path).await.must_be(StatusCode::NOT_FOUND);
@@ -445,7 +445,7 @@ on_both! {
         let page = linh.opens(&round.base).await;
         page.must_see("Revision 2 exists. These samples are made to revision 1. The brand says whether they go on.");
         assert!(!page.has_form(&format!("{}/continue", round.base)));
-        linh.posts(&format!("{}/continue", round.base), &[]).await.must_be(StatusCode::FORBIDDEN);
+        linh.posts(&format!("{}/continue", round.base), &[]).await.must_be(StatusCode::NOT_FOUND);
         let page = round.presses(&mut iris, "continue", "").await;
         assert!(!page.sees("Revision 2 exists."));
         page.must_see("goes on with these samples. Revision 2 does not change them.");

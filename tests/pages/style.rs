@@ -107,7 +107,7 @@ on_both! {
         let why = [("reason", "The zip is too short")];
         iris.posts(&path, &why).await.must_be(StatusCode::FORBIDDEN);
         let mut linh = site.browser(&site.cast.sao_mai.lead).await;
-        linh.posts(&path, &why).await.must_be(StatusCode::FORBIDDEN);
+        linh.posts(&path, &why).await.must_be(StatusCode::NOT_FOUND);
 
         let mut nell = site.browser(&site.cast.brand.owner).await;
         let form = nell.visits(&site.style).await.form(&path);

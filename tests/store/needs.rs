@@ -1,21 +1,23 @@
 //! What waits for whom.
 
 use fellseam::exchange::round::{Outcome, State};
-use fellseam::store::{Need, ThreadMove, What};
+use fellseam::store::{Need, ThreadMove, Turn, What};
 
 use crate::support::cast::*;
 use crate::support::database::on_both;
 
-/// What waits, in short: `acknowledge 1`, `sign 1`, `answer point-c`, `read point-c`, `round in_work`.
+/// What waits, in short: `acknowledge 1`, `sign 1`, `answer point-c`, `read point-c`,
+/// `change point-c`, `round in_work`.
 fn short(needs: Vec<Need>) -> Vec<String> {
     needs
         .into_iter()
         .map(|need| match need.what {
             What::Acknowledge { revision } => format!("acknowledge {revision}"),
             What::SignRevision { revision } => format!("sign {revision}"),
-            What::Thread { item, answered, .. } => match answered {
-                true => format!("read {item}"),
-                false => format!("answer {item}"),
+            What::Thread { item, turn, .. } => match turn {
+                Turn::Read => format!("read {item}"),
+                Turn::Answer => format!("answer {item}"),
+                Turn::Change => format!("change {item}"),
             },
             What::Round { state, .. } => format!("round {}", state.name()),
         })
@@ -74,6 +76,10 @@ on_both! {
         assert_eq!(short(sao_mai.needs().await), ["answer point-a"]);
         sao_mai.moves(&fix, ThreadMove::Agree).await.unwrap();
         assert!(sao_mai.needs().await.is_empty());
+        assert_eq!(short(brand.needs().await), ["change point-a"]);
+        brand.edits(|spec| set_base(spec, "point-a", "23 1/4")).await;
+        brand.publishes("Wider").await.unwrap();
+        assert!(brand.needs().await.is_empty(), "the revision carries it");
     }
 }
 

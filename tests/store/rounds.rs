@@ -185,6 +185,16 @@ on_both! {
         brand.moves(&pass, fellseam::store::ThreadMove::Grant).await.unwrap();
         brand.decides(&round, Outcome::Approved, "", &[]).await.unwrap();
         assert_eq!(sao_mai.round(&round).await.state, State::Decided(Outcome::Approved));
+
+        // It was granted on revision 1: the next revision may ask for something else.
+        brand.edits(|spec| set_base(spec, "point-a", "21 1/4")).await;
+        brand.publishes("Narrower").await.unwrap();
+        let next = measured_round(brand, sao_mai, &["size-m"], typed).await;
+        let approve = brand.decides(&next, Outcome::Approved, "", &[]).await;
+        assert_eq!(refusal(approve), critical);
+        let pass = sao_mai.asks_concession("point-a", "The last of it").await.unwrap();
+        brand.moves(&pass, fellseam::store::ThreadMove::Grant).await.unwrap();
+        brand.decides(&next, Outcome::Approved, "", &[]).await.unwrap();
     }
 }
 

@@ -155,7 +155,7 @@ fn a_concession_is_asked_for_by_the_factory_and_granted_by_the_brand() {
         asked.step(&designer(), change),
         Err(Refused::NoSuchMove { kind })
     );
-    // Once granted it stays so.
+    // Once granted it stays so, and covers its item on the revision that it was asked on.
     let granted = thread("c", kind, &merchandiser(), State::Granted);
     assert_eq!(
         granted.step(&designer(), Move::Close),
@@ -167,6 +167,10 @@ fn a_concession_is_asked_for_by_the_factory_and_granted_by_the_brand() {
             state: State::Granted
         })
     );
+    let (item, on) = (&granted.item, granted.raised_on);
+    assert!(granted.concedes(item, on));
+    assert!(!granted.concedes(item, on + 1) && !granted.concedes(&ItemId::new("another"), on));
+    assert!(!asked.concedes(item, on), "asking is not having");
 }
 
 #[test]

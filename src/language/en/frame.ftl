@@ -40,6 +40,7 @@ need-acknowledge = Read and acknowledge revision { $revision }
 need-sign-revision = Sign revision { $revision }
 need-answer = Answer: { $kind }
 need-read-answer = Read the answer: { $kind }
+need-change = Change it in the next revision: { $kind }
 need-round-start = Start sample round { $number }, { $kind }
 need-round-measure = Measure and dispatch sample round { $number }, { $kind }
 need-round-receive = Confirm that sample round { $number } arrived, { $kind }

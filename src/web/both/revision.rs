@@ -130,14 +130,13 @@ pub async fn document(
 async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<RevisionPage, Problem> {
     let n = number(n)?;
     let permit = &may.permit;
-    let (cards, shares, acknowledged, threads, signatures, signed, brand_name) = tokio::try_join!(
+    let (cards, shares, acknowledged, threads, signatures, signed) = tokio::try_join!(
         app.store.revision_cards(permit),
         app.store.shares(permit),
         app.store.acknowledgements(permit),
         app.store.thread_facts(permit),
         app.store.signatures(permit),
         app.store.signed(permit),
-        app.store.brand_name(),
     )?;
     let card_of = |n: u32| cards.iter().find(|card| card.number == n);
     let card = card_of(n).ok_or(Problem::NotFound)?;
@@ -157,7 +156,6 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
     };
     let sheet = Sheet::of(t, &frozen, beside);
     let figures = sheet.figures();
-    let brand_name = brand_name.unwrap_or_default();
     let deal = |share: &Shared| -> Option<Deal> {
         let given = |side: Side| {
             signatures.iter().any(|it| {
@@ -190,7 +188,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
             spec: &frozen.spec,
             org: &share.org,
             org_name: &share.name,
-            brand_name: &brand_name,
+            brand_name: &may.who.session.brand_name,
             action: format!("/styles/{}/revisions/{n}/sign", permit.style()),
             signatures: &signatures,
             threads: &threads,

@@ -167,7 +167,7 @@ pub async fn load(
                     spec: &round.frozen.spec,
                     org: &round.org,
                     org_name: &round.org_name,
-                    brand_name: &store.brand_name().await?.unwrap_or_default(),
+                    brand_name: &who.session.brand_name,
                     action: format!("{base}/sign"),
                     signatures: &signatures,
                     threads: &facts,
