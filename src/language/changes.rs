@@ -52,7 +52,10 @@ pub fn other_unit(unit: Unit) -> Unit {
 
 /// A measurement as pages show it: a true minus instead of a hyphen.
 pub fn shown(number: String) -> String {
-    number.replace('-', "−")
+    match number.strip_prefix('-') {
+        Some(magnitude) => format!("−{magnitude}"),
+        None => number,
+    }
 }
 
 impl Named for Kind {

@@ -54,61 +54,50 @@ pub enum ThreadMove {
 }
 
 #[derive(sqlx::FromRow)]
-struct ThreadRow {
+struct FactsRow {
     id: ThreadId,
     org: OrgId,
-    org_name: String,
     item: ItemId,
     revision: i64,
     kind: Kind,
     asked_by: PersonId,
-    asked_name: Option<String>,
     asked_org: OrgId,
     asked_side: Side,
-    round: Option<RoundId>,
-    made_at: Time,
     state: String,
     changed_in: Option<i64>,
+}
+
+#[derive(sqlx::FromRow)]
+struct ThreadRow {
+    #[sqlx(flatten)]
+    facts: FactsRow,
+    org_name: String,
+    asked_name: Option<String>,
+    round: Option<RoundId>,
+    made_at: Time,
     moved_at: Time,
 }
 
-impl ThreadRow {
-    fn facts(&self) -> Result<thread::Thread, StoreError> {
+impl FactsRow {
+    fn facts(self) -> Result<thread::Thread, StoreError> {
         let row = self.id.as_str();
         let changed_in = self
             .changed_in
             .map(|n| number("thread", "changed_in", row, n))
             .transpose()?;
         Ok(thread::Thread {
-            id: self.id.clone(),
             kind: self.kind,
             state: State::read(&self.state, changed_in)
                 .ok_or_else(|| StoreError::corrupt("thread", "state", row, &self.state))?,
-            factory: self.org.clone(),
-            item: self.item.clone(),
             raised_on: number("thread", "revision", row, self.revision)?,
-            asker: self.asked_by.clone(),
-            asker_org: self.asked_org.clone(),
+            id: self.id,
+            factory: self.org,
+            item: self.item,
+            asker: self.asked_by,
+            asker_org: self.asked_org,
             asker_side: self.asked_side,
         })
     }
-}
-
-const THREADS: &str = "SELECT t.id, t.org, o.name AS org_name, t.item, t.revision, t.kind, \
-    t.asked_by, n.content AS asked_name, p.org AS asked_org, t.asked_side, t.round, t.made_at, \
-    t.state, t.changed_in, t.moved_at \
-    FROM thread t JOIN organisation o ON o.id = t.org JOIN person p ON p.id = t.asked_by \
-    LEFT JOIN private_text n ON n.person = p.id AND n.kind = 'name' \
-    WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
-    ORDER BY t.made_at, t.id";
-
-/// The rows that the rules ask about, through a connection or an act.
-async fn rows(
-    db: &impl Read,
-    style: &StyleId,
-    tenant: Option<&OrgId>,
-) -> Result<Vec<ThreadRow>, StoreError> {
-    db.all(THREADS, values![style, tenant]).await
 }
 
 /// The facts about a style's threads; with one factory, when `tenant` is given.
@@ -117,8 +106,16 @@ pub(super) async fn threads_in(
     style: &StyleId,
     tenant: Option<&OrgId>,
 ) -> Result<Vec<thread::Thread>, StoreError> {
-    let rows = rows(db, style, tenant).await?;
-    rows.iter().map(ThreadRow::facts).collect()
+    let rows: Vec<FactsRow> = db
+        .all(
+            "SELECT t.id, t.org, t.item, t.revision, t.kind, t.asked_by, p.org AS asked_org, \
+             t.asked_side, t.state, t.changed_in FROM thread t JOIN person p ON p.id = t.asked_by \
+             WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
+             ORDER BY t.made_at, t.id",
+            values![style, tenant],
+        )
+        .await?;
+    rows.into_iter().map(FactsRow::facts).collect()
 }
 
 impl Store {
@@ -136,7 +133,19 @@ impl Store {
         permit: &StylePermit<act::Read>,
     ) -> Result<Vec<ThreadView>, StoreError> {
         let style = permit.style();
-        let rows = rows(&self.db, style, permit.tenant()).await?;
+        let rows: Vec<ThreadRow> = self
+            .db
+            .all(
+                "SELECT t.id, t.org, o.name AS org_name, t.item, t.revision, t.kind, t.asked_by, \
+                 n.content AS asked_name, p.org AS asked_org, t.asked_side, t.round, t.made_at, \
+                 t.state, t.changed_in, t.moved_at FROM thread t \
+                 JOIN organisation o ON o.id = t.org JOIN person p ON p.id = t.asked_by \
+                 LEFT JOIN private_text n ON n.person = p.id AND n.kind = 'name' \
+                 WHERE t.style = $1 AND (CAST($2 AS TEXT) IS NULL OR t.org = $2) \
+                 ORDER BY t.made_at, t.id",
+                values![style, permit.tenant()],
+            )
+            .await?;
         if rows.is_empty() {
             return Ok(Vec::new());
         }
@@ -144,8 +153,8 @@ impl Store {
         rows.into_iter()
             .map(|row| {
                 Ok(ThreadView {
-                    facts: row.facts()?,
-                    messages: messages_of.remove(&row.id).unwrap_or_default(),
+                    messages: messages_of.remove(&row.facts.id).unwrap_or_default(),
+                    facts: row.facts.facts()?,
                     org_name: row.org_name,
                     asked_by: row.asked_name,
                     round: row.round,

@@ -1,5 +1,7 @@
 //! Writing a length: Latin digits, no grouping, one decimal sign for the whole revision.
 
+use std::fmt::{self, Write};
+
 use serde::{Deserialize, Serialize};
 
 use super::{Entered, Length, Unit};
@@ -47,12 +49,16 @@ impl Length {
     }
 
     fn written(self, unit: Unit, places: usize, sign: DecimalSign) -> String {
-        let minus = if self.0 < 0 { "-" } else { "" };
-        let magnitude = match unit {
-            Unit::Inch => inches(self.0.abs(), sign),
-            Unit::Cm | Unit::Mm => metric(self.0.abs(), unit, places, sign),
-        };
-        format!("{minus}{magnitude}")
+        let mut text = String::with_capacity(12);
+        if self.0 < 0 {
+            text.push('-');
+        }
+        match unit {
+            Unit::Inch => inches(&mut text, self.0.abs(), sign),
+            Unit::Cm | Unit::Mm => metric(&mut text, self.0.abs(), unit, places, sign),
+        }
+        .expect("a string takes whatever is written");
+        text
     }
 }
 
@@ -63,16 +69,15 @@ impl Entered {
     }
 }
 
-fn metric(nm: i64, unit: Unit, places: usize, sign: DecimalSign) -> String {
-    let whole = nm / unit.nanometres();
+fn metric(text: &mut String, nm: i64, unit: Unit, places: usize, sign: DecimalSign) -> fmt::Result {
+    let (whole, rest) = (nm / unit.nanometres(), nm % unit.nanometres());
+    write!(text, "{whole}")?;
     let places = places.max(metric_places(nm, unit));
     if places == 0 {
-        return whole.to_string();
+        return Ok(());
     }
-    let all = zeroes(unit);
-    let mut decimals = format!("{:0all$}", nm % unit.nanometres());
-    decimals.truncate(places);
-    format!("{whole}{}{decimals}", sign.sign())
+    let cut = 10_i64.pow((zeroes(unit) - places) as u32);
+    write!(text, "{}{:0places$}", sign.sign(), rest / cut)
 }
 
 /// How many decimals a length needs in a metric unit.
@@ -96,23 +101,23 @@ fn zeroes(unit: Unit) -> usize {
 
 /// A reduced fraction of a power of two, as on a tape; else a decimal where there is one
 /// (28.3 in); else the fraction that it is, which only a converted value can be.
-fn inches(nm: i64, sign: DecimalSign) -> String {
+fn inches(text: &mut String, nm: i64, sign: DecimalSign) -> fmt::Result {
     let inch = Unit::Inch.nanometres();
     let (whole, rest) = (nm / inch, nm % inch);
     if rest == 0 {
-        return whole.to_string();
+        return write!(text, "{whole}");
     }
     let common = greatest_common_divisor(rest, inch);
     let (part, divisor) = (rest / common, inch / common);
     if !divisor.unsigned_abs().is_power_of_two() && 1_000_000 % divisor == 0 {
         let millionths = format!("{:06}", part * (1_000_000 / divisor));
-        return format!("{whole}{}{}", sign.sign(), millionths.trim_end_matches('0'));
+        let decimals = millionths.trim_end_matches('0');
+        return write!(text, "{whole}{}{decimals}", sign.sign());
     }
-    if whole == 0 {
-        format!("{part}/{divisor}")
-    } else {
-        format!("{whole} {part}/{divisor}")
+    if whole > 0 {
+        write!(text, "{whole} ")?;
     }
+    write!(text, "{part}/{divisor}")
 }
 
 fn greatest_common_divisor(a: i64, b: i64) -> i64 {

@@ -1,7 +1,7 @@
 //! What a revision says, ready to be read: drawings with their letters, the size chart, how to
 //! measure, parts and colourways. Every number is written here, once, as it stands on the page.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::patch::{Patch, patch};
 use crate::exchange::revision::Frozen;
@@ -166,7 +166,8 @@ struct Writer<'a> {
     frozen: &'a Frozen,
     /// The acknowledged revision, while values can be compared in place: in the same unit.
     old: Option<&'a Frozen>,
-    threads: &'a [Thread],
+    /// Open threads by their item: how many wait for a word, and how many are must-fixes.
+    open: BTreeMap<&'a ItemId, (usize, usize)>,
     unit: Unit,
     other: Unit,
     sign: DecimalSign,
@@ -191,7 +192,7 @@ impl<'a> Writer<'a> {
             t,
             frozen,
             old: acknowledged.filter(|old| old.chart.unit == unit),
-            threads: beside.threads,
+            open: open(beside.threads, frozen.number),
             unit,
             other: other_unit(unit),
             sign: frozen.decimal,
@@ -380,17 +381,25 @@ impl<'a> Writer<'a> {
     }
 
     fn about(&self, item: &ItemId) -> About {
-        let number = self.frozen.number;
-        let here = || self.threads.iter().filter(|thread| thread.item == *item);
-        let must_fix = |thread: &&Thread| thread.is_must_fix_open_in(number);
-        let waits = |thread: &&Thread| matches!(thread.state, State::Open | State::Answered);
-        let question = |thread: &&Thread| thread.kind != Kind::MustFix && waits(thread);
+        let (questions, must_fixes) = self.open.get(item).copied().unwrap_or_default();
         About {
             marked: self.marked.contains(item),
-            questions: here().filter(question).count(),
-            must_fixes: here().filter(must_fix).count(),
+            questions,
+            must_fixes,
             new: self.old.is_some_and(|old| old.spec.item(item).is_none()),
             changed: self.touched.contains(item),
         }
     }
+}
+
+fn open(threads: &[Thread], number: u32) -> BTreeMap<&ItemId, (usize, usize)> {
+    let mut open = BTreeMap::<_, (usize, usize)>::new();
+    for thread in threads {
+        let waits = matches!(thread.state, State::Open | State::Answered);
+        let question = thread.kind != Kind::MustFix && waits;
+        let of_item = open.entry(&thread.item).or_default();
+        of_item.0 += usize::from(question);
+        of_item.1 += usize::from(thread.is_must_fix_open_in(number));
+    }
+    open
 }
