@@ -5,7 +5,9 @@ use std::time::Duration;
 use fellseam::spec::id::{Digest, OrgId, PersonId, Time};
 use fellseam::store::{Db, Read, StoreError, values};
 
-use crate::support::database::on_both;
+use sqlx::{Connection, PgConnection};
+
+use crate::support::database::{on_both, on_postgres, on_sqlite};
 
 const NOW: &str = "2026-03-01T08:00:00.000Z";
 
@@ -304,6 +306,46 @@ on_both! {
         tokio::time::timeout(Duration::from_secs(5), reads).await.unwrap();
         tx.commit().await.unwrap();
     }
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn reading_and_acting_go_on_when_postgres_hung_up() {
+    on_postgres(async |db, address| {
+        for _ in 0..2 {
+            // Several connections are open, and idle.
+            futures::future::join_all((0..20).map(|_| organisations(&db))).await;
+            let mut other = PgConnection::connect(&address).await.unwrap();
+            let hung_up = sqlx::query(
+                "SELECT pg_terminate_backend(pid, 5000) FROM pg_stat_activity \
+                 WHERE datname = current_database() AND pid <> pg_backend_pid()",
+            );
+            let hung_up = hung_up.fetch_all(&mut other).await.unwrap().len();
+            assert!(hung_up > 1, "{hung_up}");
+            for _ in 0..20 {
+                assert_eq!(organisations(&db).await, 0);
+            }
+            let tx = db.begin().await.unwrap();
+            assert_eq!(organisations(&tx).await, 0);
+        }
+    })
+    .await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_reader_who_goes_away_leaves_the_others_their_turn() {
+    on_sqlite(async |db, _| {
+        for _ in 0..200 {
+            tokio::select! {
+                biased;
+                () = tokio::task::yield_now() => {}
+                _ = organisations(&db) => {}
+            }
+            let given_up = tokio::time::timeout(Duration::from_micros(20), organisations(&db));
+            drop(given_up.await);
+        }
+        assert_eq!(organisations(&db).await, 0);
+    })
+    .await;
 }
 
 #[tokio::test]

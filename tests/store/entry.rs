@@ -1,7 +1,7 @@
 //! Coming in: links, codes, the first owner, passwords and sessions.
 
 use fellseam::access::Role;
-use fellseam::spec::Digest;
+use fellseam::spec::{Digest, StyleId};
 use fellseam::store::{Read, SetUp, Store, StoreError, WayIn, values};
 
 use crate::support::cast::*;
@@ -204,6 +204,42 @@ on_both! {
             cast.clock.forward(idle);
             assert!(cast.store.session(&token).await.unwrap().is_none(), "{}", person.name);
         }
+    }
+}
+
+on_both! {
+    async fn a_visit_brings_what_is_known_of_the_style(db) {
+        let cast = Cast::with_revision(db).await;
+        let style = &cast.brand.style;
+        let known = async |person: &Person, style: &StyleId| {
+            let token = person.signs_in().await;
+            let visit = cast.store.visit(&token, Some(style), true).await.unwrap().unwrap();
+            assert_eq!(visit.session.actor, person.actor);
+            assert_eq!(visit.session.brand_name, "Harrow & Tide");
+            let facts = cast.store.style_facts(&person.actor, style).await.unwrap();
+            assert_eq!(visit.style, facts);
+            facts
+        };
+        for (person, shared) in [
+            (&cast.brand.viewer, false),
+            (&cast.sao_mai.hands, true),
+            (&cast.meghna.lead, false),
+        ] {
+            let facts = known(person, style).await.expect("the style is there");
+            assert_eq!(facts.share.is_some(), shared, "{}", person.name);
+            assert_eq!(known(person, &StyleId::new("another")).await, None);
+        }
+        let before = known(&cast.sao_mai.lead, style).await.unwrap();
+        cast.sao_mai.acknowledges(1).await.unwrap();
+        let after = known(&cast.sao_mai.lead, style).await.unwrap();
+        assert_ne!(before.edition, after.edition, "pages are made again");
+        cast.brand.ends_share_with(&cast.sao_mai).await.unwrap();
+        assert_eq!(known(&cast.sao_mai.lead, style).await.unwrap().share, None);
+
+        let token = cast.brand.lead.signs_in().await;
+        let visit = cast.store.visit(&token, None, true).await.unwrap().unwrap();
+        assert_eq!(visit.style, None);
+        assert!(cast.store.visit("made up", Some(style), true).await.unwrap().is_none());
     }
 }
 
