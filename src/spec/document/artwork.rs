@@ -1,6 +1,6 @@
 //! Artwork at its true size, and where it goes.
 
-use super::field::{records, words};
+use super::declare::{records, words};
 use crate::spec::id::{Digest, ItemId};
 use crate::spec::units::Entered;
 

@@ -1,7 +1,7 @@
 //! Care treatments by the meanings and in the order of ISO 3758: washing, bleaching, drying,
 //! ironing, professional care. The registered symbols are not shipped: labels carry words.
 
-use super::field::{records, words};
+use super::declare::{records, words};
 
 words! {
     Wash "wash" {

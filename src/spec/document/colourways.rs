@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
-use super::field::{records, words};
+use super::declare::{records, words};
 use crate::spec::decimal::Decimal;
 use crate::spec::id::{Digest, ItemId};
 

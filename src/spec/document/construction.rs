@@ -1,6 +1,6 @@
 //! How it is sewn: the seams, edges and lines that other sections refer to, and callouts.
 
-use super::field::{records, words};
+use super::declare::{records, words};
 use crate::spec::decimal::Decimal;
 use crate::spec::id::ItemId;
 use crate::spec::units::Entered;

@@ -6,7 +6,8 @@
 use serde::{Deserialize, Serialize};
 
 use super::Identified;
-use super::field::{Leaf, Value, records, words};
+use super::declare::{records, words};
+use super::field::{Leaf, Shape, Value};
 use crate::spec::id::{Digest, ItemId};
 
 words! {
@@ -50,7 +51,16 @@ pub struct Drawing {
     pub blow_ups: Vec<BlowUp>,
 }
 
-super::field::record!(Drawing { id: clone, } view title file width height markers lines blow_ups);
+super::declare::record!(Drawing { id: clone, }
+    view: View,
+    title: String,
+    file: Digest,
+    width: u32,
+    height: u32,
+    markers: Vec<Marker>,
+    lines: Vec<DimensionLine>,
+    blow_ups: Vec<BlowUp>,
+);
 
 /// A letter on a drawing.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -105,6 +115,10 @@ macro_rules! identified {
         }
 
         impl Leaf for $type {
+            fn shape() -> Shape {
+                Shape::Own
+            }
+
             fn value(&self) -> Option<Value> {
                 None
             }

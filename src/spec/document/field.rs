@@ -1,8 +1,4 @@
-//! What a field of the document holds, and the two macros that the document is declared with.
-//!
-//! A record is declared once, field by field. From that come its serialised form (what is absent is
-//! omitted), the change list's comparison and the merging of two versions: a field cannot be
-//! forgotten in one of them.
+//! What a field of the document holds and takes.
 
 use std::borrow::Cow;
 use std::collections::BTreeMap;
@@ -85,8 +81,46 @@ pub trait Word: Copy + Sized + 'static {
     }
 }
 
+/// What a field takes: what forms and descriptions of the document are made from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Shape {
+    Text,
+    Flag,
+    Number,
+    Decimal,
+    Length,
+    Unit,
+    /// The state of measuring.
+    Measured,
+    Word {
+        kind: &'static str,
+        words: Vec<&'static str>,
+    },
+    /// The id of an item of the same spec.
+    Item,
+    /// The SHA-256 of a file.
+    File,
+    Grade,
+    /// What a part is in a colourway.
+    Cell,
+    List(Box<Shape>),
+    /// A value for each of several items.
+    ByItem(Box<Shape>),
+    /// Fields that are compared one by one.
+    Record(Vec<(&'static str, Shape)>),
+    /// Fields that are compared together.
+    Group(Vec<(&'static str, Shape)>),
+    /// One of several shapes, by its name.
+    OneOf(Vec<(&'static str, Shape)>),
+    /// A record with an id, or what is drawn on a drawing.
+    Own,
+}
+
 /// A value that a field can hold, optionally or in a list.
 pub trait Leaf {
+    fn shape() -> Shape;
+
     /// Nothing for items in a list, which are compared one by one.
     fn value(&self) -> Option<Value>;
 }
@@ -96,6 +130,8 @@ pub type Fields = Vec<(Cow<'static, str>, Value)>;
 
 /// A field's content.
 pub trait Held {
+    fn shape() -> Shape;
+
     /// Whether it is as good as not there, and left out of the document.
     fn is_absent(&self) -> bool;
 
@@ -105,6 +141,9 @@ pub trait Held {
 
 /// A declared struct of the document.
 pub trait Record: Clone + PartialEq {
+    /// Its fields in their order, by their names in the document.
+    fn shape() -> Vec<(&'static str, Shape)>;
+
     /// The fields that are compared whole; of nested records as `outer.inner`.
     fn fields(&self) -> Fields;
 
@@ -113,6 +152,10 @@ pub trait Record: Clone + PartialEq {
 }
 
 impl Held for String {
+    fn shape() -> Shape {
+        Shape::Text
+    }
+
     fn is_absent(&self) -> bool {
         self.is_empty()
     }
@@ -125,6 +168,10 @@ impl Held for String {
 }
 
 impl Held for bool {
+    fn shape() -> Shape {
+        Shape::Flag
+    }
+
     fn is_absent(&self) -> bool {
         !*self
     }
@@ -135,6 +182,10 @@ impl Held for bool {
 }
 
 impl<L: Leaf> Held for Option<L> {
+    fn shape() -> Shape {
+        L::shape()
+    }
+
     fn is_absent(&self) -> bool {
         self.is_none()
     }
@@ -147,6 +198,10 @@ impl<L: Leaf> Held for Option<L> {
 }
 
 impl<L: Leaf> Held for Vec<L> {
+    fn shape() -> Shape {
+        Shape::List(Box::new(L::shape()))
+    }
+
     fn is_absent(&self) -> bool {
         self.is_empty()
     }
@@ -160,6 +215,10 @@ impl<L: Leaf> Held for Vec<L> {
 }
 
 impl<L: Leaf> Held for BTreeMap<ItemId, L> {
+    fn shape() -> Shape {
+        Shape::ByItem(Box::new(L::shape()))
+    }
+
     fn is_absent(&self) -> bool {
         self.is_empty()
     }
@@ -178,6 +237,10 @@ impl<L: Leaf> Held for BTreeMap<ItemId, L> {
 macro_rules! always {
     ($($type:ty)*) => {$(
         impl Held for $type {
+            fn shape() -> Shape {
+                <$type as Leaf>::shape()
+            }
+
             fn is_absent(&self) -> bool {
                 false
             }
@@ -190,8 +253,12 @@ macro_rules! always {
 }
 
 macro_rules! leaves {
-    ($($type:ty: $leaf:ident => $value:expr;)*) => {$(
+    ($($type:ty: $leaf:ident => $value:expr, $shape:ident;)*) => {$(
         impl Leaf for $type {
+            fn shape() -> Shape {
+                Shape::$shape
+            }
+
             fn value(&self) -> Option<Value> {
                 let $leaf = self;
                 Some($value)
@@ -201,205 +268,29 @@ macro_rules! leaves {
 }
 
 leaves! {
-    String: text => Value::Text(text.clone());
-    u8: number => Value::Number(u64::from(*number));
-    u16: number => Value::Number(u64::from(*number));
-    u32: number => Value::Number(u64::from(*number));
-    Decimal: decimal => Value::Decimal(*decimal);
-    Entered: length => Value::Length(*length);
-    Unit: unit => Value::Unit(*unit);
-    MeasuringState: state => Value::Measured(*state);
-    ItemId: id => Value::Item(id.clone());
-    Digest: file => Value::File(file.clone());
-    Grade: grade => Value::Grade(grade.clone());
-    Cell: cell => Value::Cell(cell.clone());
+    String: text => Value::Text(text.clone()), Text;
+    u8: number => Value::Number(u64::from(*number)), Number;
+    u16: number => Value::Number(u64::from(*number)), Number;
+    u32: number => Value::Number(u64::from(*number)), Number;
+    Decimal: decimal => Value::Decimal(*decimal), Decimal;
+    Entered: length => Value::Length(*length), Length;
+    Unit: unit => Value::Unit(*unit), Unit;
+    MeasuringState: state => Value::Measured(*state), Measured;
+    ItemId: id => Value::Item(id.clone()), Item;
+    Digest: file => Value::File(file.clone()), File;
+    Grade: grade => Value::Grade(grade.clone()), Grade;
+    Cell: cell => Value::Cell(cell.clone()), Cell;
 }
 
 always! { u16 u32 ItemId Digest super::drawings::View }
 
 /// The cells of one colourway, which are compared one by one.
 impl Leaf for BTreeMap<ItemId, Cell> {
+    fn shape() -> Shape {
+        Shape::ByItem(Box::new(Cell::shape()))
+    }
+
     fn value(&self) -> Option<Value> {
         None
     }
 }
-
-/// Declares sets of words: an enum each, serialised by the names given.
-macro_rules! words {
-    ($($(#[$doc:meta])* $type:ident $kind:literal {
-        $($(#[$word_doc:meta])* $variant:ident $word:literal,)*
-    })*) => {$(
-        $(#[$doc])*
-        #[derive(
-            Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord,
-            serde::Serialize, serde::Deserialize,
-        )]
-        pub enum $type {$(
-            $(#[$word_doc])*
-            #[serde(rename = $word)]
-            $variant,
-        )*}
-
-        impl $crate::spec::document::Word for $type {
-            const KIND: &'static str = $kind;
-            const ALL: &'static [Self] = &[$($type::$variant),*];
-
-            fn word(self) -> &'static str {
-                match self {
-                    $($type::$variant => $word,)*
-                }
-            }
-        }
-
-        impl $crate::spec::document::Leaf for $type {
-            fn value(&self) -> Option<$crate::spec::document::Value> {
-                use $crate::spec::document::Word;
-                Some($crate::spec::document::Value::Word {
-                    kind: Self::KIND,
-                    word: self.word(),
-                })
-            }
-        }
-    )*};
-}
-
-/// Declares records: structs whose every field may be absent. `item` gives one an id, by which it
-/// is compared wherever it stands; `group` makes one that is compared whole.
-macro_rules! records {
-    () => {};
-    (
-        $(#[$doc:meta])* item $name:ident {
-            $($(#[$field_doc:meta])* $field:ident: $type:ty,)*
-        }
-        $($rest:tt)*
-    ) => {
-        $(#[$doc])*
-        #[derive(
-            Debug, Clone, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize,
-        )]
-        #[serde(deny_unknown_fields)]
-        pub struct $name {
-            pub id: $crate::spec::id::ItemId,
-            $(
-                $(#[$field_doc])*
-                #[serde(
-                    default,
-                    skip_serializing_if = "crate::spec::document::Held::is_absent"
-                )]
-                pub $field: $type,
-            )*
-        }
-
-        impl $crate::spec::document::Identified for $name {
-            fn id(&self) -> &$crate::spec::id::ItemId {
-                &self.id
-            }
-        }
-
-        impl $crate::spec::document::Leaf for $name {
-            fn value(&self) -> Option<$crate::spec::document::Value> {
-                None
-            }
-        }
-
-        $crate::spec::document::field::record!($name { id: clone, } $($field)*);
-        $crate::spec::document::field::records! { $($rest)* }
-    };
-    (
-        $(#[$doc:meta])* record $name:ident {
-            $($(#[$field_doc:meta])* $field:ident: $type:ty,)*
-        }
-        $($rest:tt)*
-    ) => {
-        $crate::spec::document::field::plain! { $(#[$doc])* $name { $($(#[$field_doc])* $field: $type,)* } }
-
-        impl $crate::spec::document::Held for $name {
-            fn is_absent(&self) -> bool {
-                *self == Self::default()
-            }
-
-            fn hold(&self, name: &'static str, fields: &mut $crate::spec::document::Fields) {
-                let inner = $crate::spec::document::Record::fields(self);
-                fields.extend(inner.into_iter().map(|(field, value)| {
-                    (format!("{name}.{field}").into(), value)
-                }));
-            }
-        }
-
-        $crate::spec::document::field::record!($name {} $($field)*);
-        $crate::spec::document::field::records! { $($rest)* }
-    };
-    (
-        $(#[$doc:meta])* group $name:ident {
-            $($(#[$field_doc:meta])* $field:ident: $type:ty,)*
-        }
-        $($rest:tt)*
-    ) => {
-        $crate::spec::document::field::plain! { $(#[$doc])* $name { $($(#[$field_doc])* $field: $type,)* } }
-
-        impl $crate::spec::document::Leaf for $name {
-            fn value(&self) -> Option<$crate::spec::document::Value> {
-                let mut group = Vec::new();
-                $(
-                    let mut fields = Vec::new();
-                    if !$crate::spec::document::Held::is_absent(&self.$field) {
-                        $crate::spec::document::Held::hold(
-                            &self.$field, stringify!($field), &mut fields,
-                        );
-                    }
-                    group.extend(fields.into_iter().map(|(_, value)| (stringify!($field), value)));
-                )*
-                Some($crate::spec::document::Value::Group(group))
-            }
-        }
-
-        $crate::spec::document::field::records! { $($rest)* }
-    };
-}
-
-macro_rules! plain {
-    ($(#[$doc:meta])* $name:ident { $($(#[$field_doc:meta])* $field:ident: $type:ty,)* }) => {
-        $(#[$doc])*
-        #[derive(
-            Debug, Clone, Default, PartialEq, Eq, serde::Serialize, serde::Deserialize,
-        )]
-        #[serde(deny_unknown_fields)]
-        pub struct $name {$(
-            $(#[$field_doc])*
-            #[serde(
-                default,
-                skip_serializing_if = "crate::spec::document::Held::is_absent"
-            )]
-            pub $field: $type,
-        )*}
-    };
-}
-
-macro_rules! record {
-    ($name:ident { $($key:ident: clone,)? } $($field:ident)*) => {
-        impl $crate::spec::document::Record for $name {
-            fn fields(&self) -> $crate::spec::document::Fields {
-                let mut fields = Vec::new();
-                $($crate::spec::document::Held::hold(&self.$field, stringify!($field), &mut fields);)*
-                fields
-            }
-
-            fn merged(
-                theirs: &Self,
-                mine: &Self,
-                choose: &mut dyn FnMut(&'static str) -> bool,
-            ) -> Self {
-                $name {
-                    $($key: theirs.$key.clone(),)?
-                    $($field: if theirs.$field == mine.$field || !choose(stringify!($field)) {
-                        theirs.$field.clone()
-                    } else {
-                        mine.$field.clone()
-                    },)*
-                }
-            }
-        }
-    };
-}
-
-pub(super) use {plain, record, records, words};

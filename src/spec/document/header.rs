@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::field::{records, words};
+use super::declare::{records, words};
 use crate::spec::id::ItemId;
 use crate::spec::units::Unit;
 

@@ -2,7 +2,7 @@
 
 use super::artwork::Distance;
 use super::care::Care;
-use super::field::{records, words};
+use super::declare::{records, words};
 use super::header::Market;
 use crate::spec::id::{Digest, ItemId};
 use crate::spec::units::Entered;

@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::care::Care;
-use super::field::{Leaf, Value, records, words};
+use super::declare::{records, words};
+use super::field::{Leaf, Shape, Value};
 use crate::spec::decimal::Decimal;
 use crate::spec::id::ItemId;
 use crate::spec::units::Entered;
@@ -342,6 +343,13 @@ records! {
 }
 
 impl Leaf for Structure {
+    fn shape() -> Shape {
+        Shape::OneOf(vec![
+            ("woven", Woven::shape()),
+            ("knitted", Knitted::shape()),
+        ])
+    }
+
     fn value(&self) -> Option<Value> {
         let (name, value) = match self {
             Structure::Woven(woven) => ("woven", woven.value()?),

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::field::{records, words};
+use super::declare::{records, words};
 use crate::spec::decimal::Decimal;
 use crate::spec::id::ItemId;
 use crate::spec::units::Entered;

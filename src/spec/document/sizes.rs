@@ -1,6 +1,6 @@
 //! The sizes, smallest first, and a second axis where there is one.
 
-use super::field::{records, words};
+use super::declare::{records, words};
 use crate::spec::units::Entered;
 
 words! {
