@@ -4,6 +4,8 @@ mod exchange;
 
 use crate::spec::Section;
 use crate::spec::document::*;
+use crate::spec::stitch::StitchClass;
+use crate::spec::table::Status;
 use crate::spec::units::Unit;
 
 use super::message::{Message, Text};
@@ -49,7 +51,8 @@ words! {
     Direction Measure Illuminant Observer Approval MaterialKind Component Fibre YarnSystem ZipTeeth
     ZipEnd CordPlace CordEnds Measured ConsumptionBasis WastageBasis MinimumLevel EvidenceKind Wash
     Bleach Tumble AirDry Iron DryClean WetClean LineKind SeamClass ArtworkMethod ArtworkForm Anchor
-    LabelKind LabelMade LabelFold Driver LabelContent Assortment
+    LabelKind LabelMade LabelFold Driver LabelContent Assortment StitchClass
+    Status
 }
 
 impl Text {

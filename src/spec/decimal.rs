@@ -21,6 +21,7 @@ pub struct NotADecimal;
 
 impl Decimal {
     pub const ZERO: Decimal = Decimal(rust_decimal::Decimal::ZERO);
+    pub const ONE: Decimal = Decimal(rust_decimal::Decimal::ONE);
     pub const HUNDRED: Decimal = Decimal(rust_decimal::Decimal::ONE_HUNDRED);
 
     /// At most this many digits, before and behind the sign together.
@@ -67,6 +68,31 @@ impl Decimal {
 
     pub fn is_negative(self) -> bool {
         self.0 < rust_decimal::Decimal::ZERO
+    }
+
+    /// Nothing where the sum is too large for 28 digits; so with the other three.
+    pub fn plus(self, other: Self) -> Option<Self> {
+        self.0.checked_add(other.0).map(Self::of)
+    }
+
+    pub fn minus(self, other: Self) -> Option<Self> {
+        self.0.checked_sub(other.0).map(Self::of)
+    }
+
+    /// Rounded at the 28th digit where it has more.
+    pub fn times(self, other: Self) -> Option<Self> {
+        self.0.checked_mul(other.0).map(Self::of)
+    }
+
+    /// Rounded at the 28th digit; nothing where the divisor is zero.
+    pub fn over(self, divisor: Self) -> Option<Self> {
+        self.0.checked_div(divisor.0).map(Self::of)
+    }
+
+    /// `100 + percent` hundredths of it.
+    pub fn and_percent(self, percent: Self) -> Option<Self> {
+        self.times(Self::HUNDRED.plus(percent)?)?
+            .over(Self::HUNDRED)
     }
 
     /// To so many digits behind the sign, half away from zero.
@@ -160,6 +186,33 @@ mod tests {
         assert_eq!(Decimal::new(25, 1).rounded(0), Decimal::new(3, 0));
         assert_eq!(Decimal::new(-25, 1).rounded(0), Decimal::new(-3, 0));
         assert_eq!(Decimal::new(1234, 1).show(DecimalSign::Comma), "123,4");
+    }
+
+    #[test]
+    fn what_does_not_fit_is_nothing() {
+        let large = Decimal::read("999999999999999999").unwrap();
+        let tiny = Decimal::read("0.00000000000000001").unwrap();
+        assert_eq!(large.times(large), None);
+        assert_eq!(large.over(Decimal::ZERO), None);
+        assert_eq!(large.over(tiny).and_then(|it| it.times(large)), None);
+        assert_eq!(
+            Decimal::new(2, 0)
+                .over(Decimal::new(3, 0))
+                .map(|it| it.rounded(4)),
+            Some(Decimal::new(6667, 4))
+        );
+        assert_eq!(
+            Decimal::new(180, 0).and_percent(Decimal::new(5, 0)),
+            Some(Decimal::new(189, 0))
+        );
+        assert_eq!(
+            Decimal::new(1, 1).plus(Decimal::new(2, 1)),
+            Some(Decimal::new(3, 1))
+        );
+        assert_eq!(
+            Decimal::new(3, 1).minus(Decimal::new(2, 1)),
+            Some(Decimal::new(1, 1))
+        );
     }
 
     proptest! {

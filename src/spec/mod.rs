@@ -1,17 +1,24 @@
 //! The garment document and its arithmetic. Pure: no I/O, no clock, no async, no SQL.
 
+pub mod body;
 pub mod canon;
+pub mod care;
 pub mod change;
 pub mod chart;
 pub mod check;
+pub mod composition;
 pub mod decimal;
 pub mod document;
+pub mod dyeing;
 pub mod example;
+pub mod fabric;
 pub mod id;
 pub mod item;
 pub mod letters;
 pub mod merge;
 pub mod rule;
+pub mod stitch;
+pub mod table;
 pub mod units;
 
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};

@@ -369,3 +369,14 @@ word-label-content-size = Size
 
 word-assortment-solid = Solid: one size and colourway in a carton
 word-assortment-assorted = Assorted
+
+word-stitch-class-100 = Chainstitch of one thread
+word-stitch-class-200 = Hand stitch
+word-stitch-class-300 = Lockstitch
+word-stitch-class-400 = Chainstitch of several threads
+word-stitch-class-500 = Overedge stitch
+word-stitch-class-600 = Covering stitch
+
+word-status-verified = Checked against a published copy
+word-status-seen = Seen in use, not checked against the official text
+word-status-from-memory = Not checked against the official text

@@ -216,4 +216,5 @@ macro_rules! record {
     };
 }
 
-pub(super) use {plain, record, records, words};
+pub(in crate::spec) use words;
+pub(super) use {plain, record, records};

@@ -238,6 +238,9 @@ records! {
         percent: Option<Decimal>,
         /// For a fibre without a listed name: what it is called.
         name: String,
+        /// It has a task though there is little of it, strength for instance: a label for the
+        /// United States then names it even under 5 %.
+        functional: bool,
     }
 
     record Fabric {
@@ -252,8 +255,11 @@ records! {
     }
 
     group Yarn {
+        /// Of the single yarn.
         count: Option<Decimal>,
         system: Option<YarnSystem>,
+        /// How many singles are twisted together, where not one: 2 of Nm 60/2.
+        ply: Option<u8>,
     }
 
     record Zip {

@@ -21,6 +21,7 @@ pub use artwork::*;
 pub use care::*;
 pub use colourways::*;
 pub use construction::*;
+pub(super) use declare::words;
 pub use drawings::*;
 pub use field::{Fields, Held, Identified, Leaf, Record, Shape, Value, Word};
 pub use header::*;

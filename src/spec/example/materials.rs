@@ -147,7 +147,7 @@ fn shares(of: &[(Fibre, i64)]) -> Vec<Share> {
     let share = |(fibre, percent): &(Fibre, i64)| Share {
         fibre: Some(*fibre),
         percent: Some(Decimal::new(*percent, 0)),
-        name: String::new(),
+        ..Share::default()
     };
     of.iter().map(share).collect()
 }

@@ -121,7 +121,8 @@ fn edit(spec: &mut Spec, kind: u8, n: usize, m: usize) {
                     0 => material.composition.push(Share {
                         fibre: Some(Fibre::ALL[n]),
                         percent: Some(Decimal::new(n as i64, 1)),
-                        name: String::new(),
+                        functional: n % 2 == 0,
+                        ..Share::default()
                     }),
                     1 => material.fabric.mass = Some(Decimal::new(n as i64, 0)),
                     2 => material.fabric.structure = Some(Structure::Woven(Woven::default())),
