@@ -121,12 +121,13 @@ pub fn columns(spec: &Spec, chart: &Chart) -> BTreeMap<ItemId, Column> {
         .filter(|point| point.critical)
         .map(|point| &point.id)
         .collect();
-    let column = |index: usize| -> Column {
+    let column = |index: usize, size: &ItemId| -> Column {
         let limits = |row: &Row| {
+            let allowed = row.tolerance(size);
             let limits = Limits {
                 spec: *row.values.get(index)?,
-                minus: row.minus,
-                plus: row.plus,
+                minus: allowed.minus,
+                plus: allowed.plus,
                 critical: critical.contains(&row.point),
             };
             Some((row.point.clone(), limits))
@@ -137,7 +138,7 @@ pub fn columns(spec: &Spec, chart: &Chart) -> BTreeMap<ItemId, Column> {
         .sizes
         .iter()
         .enumerate()
-        .map(|(index, size)| (size.clone(), column(index)))
+        .map(|(index, size)| (size.clone(), column(index, size)))
         .collect()
 }
 

@@ -3,13 +3,16 @@
 //! Values are graded unrounded and each is rounded once, half away from zero. The rounded chart is
 //! frozen into the revision: it is the contract, and every deviation is taken from it.
 
-use std::collections::HashMap;
+mod grader;
+
+use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
-use super::document::{Grade, Point, Segment, Spec};
+use super::document::{Point, Spec};
 use super::id::ItemId;
 use super::units::{Length, Unit};
+use grader::Grader;
 
 /// The chart as a revision holds it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -22,6 +25,9 @@ pub struct Chart {
     pub sizes: Vec<ItemId>,
     /// In the order of the spec's points.
     pub rows: Vec<Row>,
+    /// The values on the second axis, in the order of the points and of the axis.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub lengths: Vec<LengthRow>,
 }
 
 /// One point's line of the chart.
@@ -36,6 +42,35 @@ pub struct Row {
     /// How much above the value still passes; not negative.
     pub plus: Length,
     pub step: Length,
+    /// The sizes whose tolerance is another one.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub tolerances: BTreeMap<ItemId, Allowed>,
+    /// How much left and right may differ, for a point that is there twice.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pair_limit: Option<Length>,
+    /// What each size must reach when stretched, each a multiple of `step`. Empty where the point
+    /// does not say.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub stretched: Vec<Length>,
+}
+
+/// The tolerance of one size; neither side is negative.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Allowed {
+    pub minus: Length,
+    pub plus: Length,
+}
+
+/// One point's values at one value of the second axis, for a point that it changes.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct LengthRow {
+    pub point: ItemId,
+    /// The value of the second axis.
+    pub length: ItemId,
+    /// One for each size, each a multiple of the point's step.
+    pub values: Vec<Length>,
 }
 
 /// What grading found for every point of a draft, in the order of its points.
@@ -56,6 +91,17 @@ pub struct GradedPoint {
 pub struct Values {
     pub exact: Vec<Length>,
     pub rounded: Vec<Length>,
+    /// What each size must reach when stretched, rounded. Empty where the point does not say.
+    pub stretched: Vec<Length>,
+    /// The rounded values at each value of the second axis that changes the point.
+    pub lengths: Vec<(ItemId, Vec<Length>)>,
+}
+
+impl Values {
+    fn all_rounded(&self) -> impl Iterator<Item = &Length> {
+        let lengths = self.lengths.iter().flat_map(|(_, values)| values);
+        self.rounded.iter().chain(&self.stretched).chain(lengths)
+    }
 }
 
 /// Why a point has no line in the chart.
@@ -96,14 +142,15 @@ pub enum GradeFault {
 
 /// Grades every point of a draft. A fault in one never keeps another from its line.
 pub fn grade(spec: &Spec) -> Graded {
-    let mut grader = Grader::new(spec, spec.points.points.iter().collect());
-    let points = (0..grader.points.len())
-        .map(|index| GradedPoint {
-            point: grader.points[index].id.clone(),
-            result: grader.values(index),
-        })
-        .collect();
-    Graded { points }
+    let points = &spec.points.points;
+    let mut grader = Grader::new(spec, points.iter().collect());
+    let points = points.iter().enumerate().map(|(index, point)| GradedPoint {
+        point: point.id.clone(),
+        result: grader.values(index),
+    });
+    Graded {
+        points: points.collect(),
+    }
 }
 
 /// Grades one point as it is being typed: in the place of the spec's point of that id, or beside
@@ -135,22 +182,70 @@ impl Graded {
     /// The chart, with a row for each point that has values and both tolerances: every one, when
     /// the readiness checks found no error. Nothing when the unit or the base size is missing.
     pub fn chart(&self, spec: &Spec) -> Option<Chart> {
-        let rows = spec.points.points.iter().zip(&self.points);
-        let rows = rows.filter_map(|(point, graded)| {
-            Some(Row {
-                point: point.id.clone(),
-                values: graded.result.as_ref().ok()?.rounded.clone(),
-                minus: point.minus?.nm,
-                plus: point.plus?.nm,
-                step: point.step?.nm,
-            })
-        });
-        Some(Chart {
+        let base_size = spec.header.base_size.clone()?;
+        let sizes: Vec<ItemId> = spec.sizes.sizes.iter().map(|s| s.id.clone()).collect();
+        let mut chart = Chart {
             unit: spec.header.unit?,
-            base_size: spec.header.base_size.clone()?,
-            sizes: spec.sizes.sizes.iter().map(|s| s.id.clone()).collect(),
-            rows: rows.collect(),
-        })
+            base_size,
+            rows: Vec::with_capacity(self.points.len()),
+            lengths: Vec::new(),
+            sizes,
+        };
+        for (point, graded) in spec.points.points.iter().zip(&self.points) {
+            if let Ok(values) = &graded.result
+                && let Some(row) = row(point, values, &chart.sizes)
+            {
+                chart.rows.push(row);
+                let lengths = values.lengths.iter().map(|(length, values)| LengthRow {
+                    point: point.id.clone(),
+                    length: length.clone(),
+                    values: values.clone(),
+                });
+                chart.lengths.extend(lengths);
+            }
+        }
+        Some(chart)
+    }
+}
+
+/// A point's line of the chart; nothing while a tolerance or the rounding step is missing.
+fn row(point: &Point, values: &Values, sizes: &[ItemId]) -> Option<Row> {
+    let own = Allowed {
+        minus: point.minus?.nm,
+        plus: point.plus?.nm,
+    };
+    let of_size = |size: &ItemId| {
+        let typed = point.tolerances.get(size)?;
+        let allowed = Allowed {
+            minus: typed.minus.map_or(own.minus, |typed| typed.nm),
+            plus: typed.plus.map_or(own.plus, |typed| typed.nm),
+        };
+        (allowed != own).then(|| (size.clone(), allowed))
+    };
+    let tolerances = match point.tolerances.is_empty() {
+        true => BTreeMap::new(),
+        false => sizes.iter().filter_map(of_size).collect(),
+    };
+    Some(Row {
+        point: point.id.clone(),
+        values: values.rounded.clone(),
+        minus: own.minus,
+        plus: own.plus,
+        step: point.step?.nm,
+        tolerances,
+        pair_limit: point.pair_limit.map(|limit| limit.nm),
+        stretched: values.stretched.clone(),
+    })
+}
+
+impl Row {
+    /// How much a piece of this size may be off.
+    pub fn tolerance(&self, size: &ItemId) -> Allowed {
+        let own = Allowed {
+            minus: self.minus,
+            plus: self.plus,
+        };
+        self.tolerances.get(size).copied().unwrap_or(own)
     }
 }
 
@@ -167,215 +262,6 @@ impl Chart {
     pub fn value(&self, point: &ItemId, size: &ItemId) -> Option<Length> {
         let column = self.column(size)?;
         self.row(point)?.values.get(column).copied()
-    }
-}
-
-type Exact = Result<Vec<Length>, Vec<GradeFault>>;
-
-struct Grader<'a> {
-    spec: &'a Spec,
-    points: Vec<&'a Point>,
-    point_index: HashMap<&'a ItemId, usize>,
-    size_index: HashMap<&'a ItemId, usize>,
-    base_size: Option<usize>,
-    /// The unrounded values of each point, once they are known.
-    exact: Vec<Option<Exact>>,
-    /// Where a point stands in the chain of sources that is being followed.
-    place: Vec<usize>,
-}
-
-impl<'a> Grader<'a> {
-    fn new(spec: &'a Spec, points: Vec<&'a Point>) -> Self {
-        let sizes = &spec.sizes.sizes;
-        let size_index: HashMap<_, _> = sizes.iter().map(|s| &s.id).zip(0..).collect();
-        let base_size = spec.header.base_size.as_ref();
-        Self {
-            spec,
-            point_index: points.iter().map(|point| &point.id).zip(0..).collect(),
-            base_size: base_size.and_then(|id| size_index.get(id).copied()),
-            size_index,
-            exact: vec![None; points.len()],
-            place: vec![0; points.len()],
-            points,
-        }
-    }
-
-    fn values(&mut self, index: usize) -> Result<Values, Vec<GradeFault>> {
-        self.resolve(index);
-        let exact = self.exact[index].clone().expect("resolved just now");
-        let step = self.points[index].step.map(|step| step.nm);
-        let Some(step) = step.filter(|step| step.is_positive()) else {
-            let mut faults = exact.err().unwrap_or_default();
-            faults.push(GradeFault::NoStep);
-            return Err(faults);
-        };
-        let exact = exact?;
-        let rounded: Vec<_> = exact.iter().map(|value| value.rounded(step)).collect();
-        if rounded.iter().all(|value| value.in_bounds()) {
-            Ok(Values { exact, rounded })
-        } else {
-            Err(vec![GradeFault::TooLong])
-        }
-    }
-
-    /// Works out the unrounded values of a point, after those of all that it is derived from.
-    fn resolve(&mut self, index: usize) {
-        let mut chain = Vec::new();
-        let mut at = Some(index);
-        while let Some(here) = at.filter(|here| self.exact[*here].is_none()) {
-            if chain.get(self.place[here]) == Some(&here) {
-                let cycle = chain.split_off(self.place[here]);
-                for turn in 0..cycle.len() {
-                    let mut points: Vec<_> =
-                        cycle.iter().map(|i| self.points[*i].id.clone()).collect();
-                    points.rotate_left(turn);
-                    self.exact[cycle[turn]] = Some(Err(vec![GradeFault::DerivedCycle { points }]));
-                }
-                break;
-            }
-            self.place[here] = chain.len();
-            chain.push(here);
-            at = match &self.points[here].grade {
-                Some(Grade::Derived { from, .. }) => self.point_index.get(from).copied(),
-                _ => None,
-            };
-        }
-        while let Some(here) = chain.pop() {
-            self.exact[here] = Some(self.exactly(self.points[here]));
-        }
-    }
-
-    /// The unrounded values of a point whose source, if it has one, is resolved.
-    fn exactly(&self, point: &Point) -> Exact {
-        let base = point.base.map(|base| base.nm);
-        let mut faults = Vec::new();
-        let values = match &point.grade {
-            Some(Grade::Same {}) => base.map(|base| vec![base; self.spec.sizes.sizes.len()]),
-            Some(Grade::Segments { segments }) => self.segments(segments, base, &mut faults),
-            Some(Grade::Explicit { values }) => {
-                for size in values.keys().filter(|id| !self.size_index.contains_key(id)) {
-                    faults.push(GradeFault::UnknownSize { size: size.clone() });
-                }
-                let of_size = |(index, id): (usize, &ItemId)| {
-                    let typed = values.get(id).map(|typed| typed.nm);
-                    typed.or(base.filter(|_| self.base_size == Some(index)))
-                };
-                let ids = || self.spec.sizes.sizes.iter().map(|size| &size.id);
-                let missing = ids().enumerate().filter(|size| of_size(*size).is_none());
-                faults.extend(
-                    missing.map(|(_, size)| GradeFault::SizeWithoutValue { size: size.clone() }),
-                );
-                ids().enumerate().map(of_size).collect()
-            }
-            Some(Grade::Derived { from, offset }) => self.derived(from, offset.nm, &mut faults),
-            None => {
-                faults.push(GradeFault::NoGrade);
-                None
-            }
-        };
-        let needs_base = !matches!(
-            point.grade,
-            Some(Grade::Explicit { .. } | Grade::Derived { .. })
-        );
-        if needs_base && base.is_none() {
-            faults.insert(0, GradeFault::NoBase);
-        }
-        if let (Some(values), Some(typed), Some(index)) = (&values, base, self.base_size)
-            && values[index] != typed
-        {
-            let graded = values[index];
-            faults.push(GradeFault::BaseDisagrees { typed, graded });
-        }
-        match values {
-            Some(values) if faults.is_empty() => Ok(values),
-            _ => Err(faults),
-        }
-    }
-
-    /// Base ± the sum of the steps. Nothing, and at least one fault, when that cannot be told.
-    fn segments(
-        &self,
-        segments: &[Segment],
-        base: Option<Length>,
-        faults: &mut Vec<GradeFault>,
-    ) -> Option<Vec<Length>> {
-        let sizes = &self.spec.sizes.sizes;
-        let mut gaps: Vec<Option<Length>> = vec![None; sizes.len().saturating_sub(1)];
-        let mut doubled = vec![false; gaps.len()];
-        for Segment { from, to, step } in segments {
-            let index = |id| self.size_index.get(id).copied();
-            let (Some(first), Some(last)) = (index(from), index(to)) else {
-                for size in [from, to].into_iter().filter(|id| index(id).is_none()) {
-                    faults.push(GradeFault::UnknownSize { size: size.clone() });
-                }
-                continue;
-            };
-            if first >= last {
-                let (from, to) = (from.clone(), to.clone());
-                faults.push(GradeFault::SegmentBackwards { from, to });
-                continue;
-            }
-            for gap in first..last {
-                doubled[gap] |= gaps[gap].replace(step.nm).is_some();
-            }
-        }
-        for (gap, pair) in sizes.windows(2).enumerate() {
-            let ends = || (pair[0].id.clone(), pair[1].id.clone());
-            if gaps[gap].is_none() {
-                let (from, to) = ends();
-                faults.push(GradeFault::GapUncovered { from, to });
-            } else if doubled[gap] {
-                let (from, to) = ends();
-                faults.push(GradeFault::GapDoubled { from, to });
-            }
-        }
-        let Some(base_size) = self.base_size else {
-            faults.push(GradeFault::NoBaseSize);
-            return None;
-        };
-        if !faults.is_empty() {
-            return None;
-        }
-        let gaps: Vec<Length> = gaps.into_iter().collect::<Option<_>>()?;
-        let mut values = vec![base?; sizes.len()];
-        for index in base_size + 1..sizes.len() {
-            values[index] = in_bounds(values[index - 1] + gaps[index - 1], faults)?;
-        }
-        for index in (0..base_size).rev() {
-            values[index] = in_bounds(values[index + 1] - gaps[index], faults)?;
-        }
-        Some(values)
-    }
-
-    fn derived(
-        &self,
-        from: &ItemId,
-        offset: Length,
-        faults: &mut Vec<GradeFault>,
-    ) -> Option<Vec<Length>> {
-        let point = from.clone();
-        let Some(source) = self.point_index.get(from) else {
-            faults.push(GradeFault::UnknownPoint { point });
-            return None;
-        };
-        let Some(Ok(values)) = &self.exact[*source] else {
-            faults.push(GradeFault::SourceFaulty { point });
-            return None;
-        };
-        let moved = values
-            .iter()
-            .map(|value| in_bounds(*value + offset, faults));
-        moved.collect()
-    }
-}
-
-/// The value, unless it is too long to be kept: so the next sum cannot overflow either.
-fn in_bounds(value: Length, faults: &mut Vec<GradeFault>) -> Option<Length> {
-    if value.in_bounds() {
-        Some(value)
-    } else {
-        faults.push(GradeFault::TooLong);
-        None
     }
 }
 

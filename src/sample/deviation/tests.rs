@@ -1,5 +1,6 @@
 use super::*;
 use crate::spec::Unit;
+use crate::spec::chart::Allowed;
 
 /// Tenths of a centimetre.
 fn mm(tenths: i64) -> Length {
@@ -141,13 +142,22 @@ fn the_columns_come_from_the_frozen_chart_and_not_from_the_draft() {
         minus: mm(5),
         plus: mm(10),
         step: mm(1),
+        tolerances: BTreeMap::new(),
+        pair_limit: None,
+        stretched: Vec::new(),
     };
-    let chart = Chart {
+    let mut chart = Chart {
         unit: Unit::Cm,
         base_size: id("m"),
         sizes: vec![id("m"), id("l")],
         rows: vec![row("a", [540, 560]), row("b", [720, 735])],
+        lengths: Vec::new(),
     };
+    let wider = Allowed {
+        minus: mm(8),
+        plus: mm(12),
+    };
+    chart.rows[0].tolerances.insert(id("l"), wider);
     let mut spec = Spec::default();
     spec.points.points = serde_json::from_value(serde_json::json!([
         {"id": "a", "letter": "A", "name": "Chest"},
@@ -160,7 +170,7 @@ fn the_columns_come_from_the_frozen_chart_and_not_from_the_draft() {
     assert_eq!(
         columns[&id("l")],
         BTreeMap::from([
-            (id("a"), limits(560, 5, 10)),
+            (id("a"), limits(560, 8, 12)),
             (
                 id("b"),
                 Limits {
@@ -170,6 +180,7 @@ fn the_columns_come_from_the_frozen_chart_and_not_from_the_draft() {
             ),
         ])
     );
+    assert_eq!(columns[&id("m")][&id("a")], limits(540, 5, 10));
 }
 
 #[test]

@@ -1,7 +1,9 @@
+mod frozen;
+
 use proptest::prelude::*;
 
 use super::*;
-use crate::spec::document::Size;
+use crate::spec::document::{Grade, Segment, Size};
 use crate::spec::units::Entered;
 
 fn id(name: &str) -> ItemId {
