@@ -353,6 +353,7 @@ fn measure(
     let form = |(place, point): (usize, &Point)| {
         let row = round.frozen.chart.row(&point.id)?;
         let spec = round.frozen.chart.value(&point.id, &piece.size)?;
+        let allowed = row.tolerance(&piece.size);
         let value = values.get(&point.id);
         let back = before.replace(point.id.clone());
         Some(PointForm {
@@ -365,7 +366,7 @@ fn measure(
             how: point.how.clone(),
             basis: point.basis,
             spec: figures.value(spec, row.step),
-            tolerance: figures.tolerance(row.minus, row.plus, row.step),
+            tolerance: figures.tolerance(allowed.minus, allowed.plus, row.step),
             current: point.id == current.id,
             measured: value.is_some(),
             typed: value.map_or_else(String::new, |value| figures.value(*value, row.step)),

@@ -81,6 +81,8 @@ pub struct Value {
     /// What it was in the revision that was acknowledged, if that was something else.
     pub old: Option<String>,
     pub base: bool,
+    /// `−3/8 +1/2`: the tolerance of this size, where it is not the point's.
+    pub tolerance: Option<String>,
 }
 
 pub struct PartRow {
@@ -137,7 +139,10 @@ impl Sheet {
         let heads = self.sizes.iter().map(|size| size.code.as_str());
         lines.push(format!("{}\t{}", self.unit.symbol(), tabs(heads)));
         for row in &self.rows {
-            let values = row.cells.iter().map(|cell| cell.value.as_str());
+            let values = row.cells.iter().flat_map(|cell| {
+                let tolerance = cell.tolerance.as_deref();
+                [Some(cell.value.as_str()), tolerance].into_iter().flatten()
+            });
             let about = [&row.letter, &row.name, &row.basis, &row.start, &row.end];
             let how = [&row.how, &row.note, &row.minus.value, &row.plus.value];
             let text = about.into_iter().chain(how).map(String::as_str);
@@ -286,6 +291,10 @@ impl<'a> Writer<'a> {
                 other: self.reference(*value),
                 old: before.map(|(before, step)| self.written(before, step)),
                 base: *size == self.frozen.chart.base_size,
+                tolerance: row.tolerances.get(size).map(|allowed| {
+                    let (minus, plus) = (self.exact(allowed.minus), self.exact(allowed.plus));
+                    format!("−{minus} +{plus}")
+                }),
             }
         });
         let how = &point.how;
@@ -322,15 +331,7 @@ impl<'a> Writer<'a> {
     }
 
     fn tolerance(&self, side: char, now: Length, before: Option<Length>) -> Value {
-        let exact = |length: Length| {
-            // As many decimals as the finest step, so that a column lines up; more where it needs.
-            let fine = self.unit.fine_step();
-            let text = match length.is_multiple_of(fine) {
-                true => length.show(self.unit, fine, self.sign),
-                false => length.exact(self.unit, self.sign),
-            };
-            format!("{side}{text}")
-        };
+        let exact = |length: Length| format!("{side}{}", self.exact(length));
         let other = now.tolerance_in(self.other);
         let other = other.show(self.other, self.other.fine_step(), self.sign);
         Value {
@@ -338,6 +339,16 @@ impl<'a> Writer<'a> {
             other: format!("{side}{other}"),
             old: before.filter(|before| *before != now).map(exact),
             base: false,
+            tolerance: None,
+        }
+    }
+
+    /// With as many decimals as the finest step, so that a column lines up; more where it needs.
+    fn exact(&self, length: Length) -> String {
+        let fine = self.unit.fine_step();
+        match length.is_multiple_of(fine) {
+            true => length.show(self.unit, fine, self.sign),
+            false => length.exact(self.unit, self.sign),
         }
     }
 

@@ -45,6 +45,8 @@ pub struct SizeValue {
     pub code: String,
     pub base: bool,
     pub value: InBoth,
+    /// Minus and plus, where they are not the point's.
+    pub tolerance: Option<(InBoth, InBoth)>,
 }
 
 /// A length in the master unit, and in the other one as a reference.
@@ -159,6 +161,10 @@ fn point_facts(frozen: &Frozen, point: &Point) -> Option<PointFacts> {
             .map_or_else(|| size.to_string(), |size| size.code.clone()),
         base: *size == chart.base_size,
         value: value(*length),
+        tolerance: row
+            .tolerances
+            .get(size)
+            .map(|allowed| (tolerance(allowed.minus), tolerance(allowed.plus))),
     });
     Some(PointFacts {
         key: point.key,

@@ -186,12 +186,18 @@ fn suggestion(t: Text, round: &Round, point: &Point) -> Option<String> {
     let columns = columns(&round.frozen.spec, &round.frozen.chart);
     let row = round.frozen.chart.row(&point.id)?;
     let figures = Figures::of(&round.frozen);
+    // Of each size that is out, as written; sizes may have tolerances of their own.
+    let mut tolerances: Vec<(String, String)> = Vec::new();
     let found = round.pieces.iter().filter_map(|piece| {
         let limits = columns.get(&piece.size)?.get(&point.id)?;
         let value = *round.values(&piece.id, None).get(&point.id)?;
         let judged = limits.judge(value);
         let size = round.frozen.spec.size(&piece.size)?;
         judged.verdict.is_out().then(|| {
+            let tolerance = figures.tolerance(limits.minus, limits.plus, row.step);
+            if !tolerances.iter().any(|(code, _)| *code == size.code) {
+                tolerances.push((size.code.clone(), tolerance));
+            }
             t.say("rounds-suggestion-piece")
                 .with("piece", piece.number)
                 .with("size", &size.code)
@@ -202,16 +208,21 @@ fn suggestion(t: Text, round: &Round, point: &Point) -> Option<String> {
         })
     });
     let found: Vec<String> = found.collect();
-    (!found.is_empty()).then(|| {
+    let (_, first) = tolerances.first()?;
+    let tolerance = if tolerances.iter().all(|(_, tolerance)| tolerance == first) {
+        first.clone()
+    } else {
+        let each = tolerances.iter();
+        let each = each.map(|(code, tolerance)| format!("{code} {tolerance}"));
+        each.collect::<Vec<_>>().join(", ")
+    };
+    Some(
         t.say("rounds-suggestion")
             .with("pieces", found.join(" "))
-            .with(
-                "tolerance",
-                figures.tolerance(row.minus, row.plus, row.step),
-            )
+            .with("tolerance", tolerance)
             .with("unit", figures.unit.symbol())
-            .to_string()
-    })
+            .to_string(),
+    )
 }
 
 /// The critical points that are out of tolerance: letter, name, and on how many pieces.

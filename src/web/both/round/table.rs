@@ -34,6 +34,8 @@ pub struct Row {
     pub letter: String,
     pub name: String,
     pub critical: bool,
+    /// The tolerance, where it is one for all sizes of the round.
+    pub tolerance: Option<String>,
     /// In the order of the table's sizes.
     pub cells: Vec<SizeCells>,
 }
@@ -124,17 +126,23 @@ impl Table {
             .collect();
         let sizes = sizes(round);
         let columns = columns(spec, &round.frozen.chart);
-        let row = |point: &Point| Row {
-            point: point.id.clone(),
-            letter: point.letter.clone(),
-            name: point.name.clone(),
-            critical: point.critical,
-            cells: sizes
+        let row = |point: &Point| {
+            let cells = sizes
                 .iter()
                 .filter_map(|(size, pieces)| {
                     cells(round, columns.get(size)?, point, pieces, &newest)
                 })
-                .collect(),
+                .collect::<Vec<_>>();
+            let one = cells.first().map(|cells| &cells.tolerance);
+            let one = one.filter(|one| cells.iter().all(|cells| cells.tolerance == **one));
+            Row {
+                point: point.id.clone(),
+                letter: point.letter.clone(),
+                name: point.name.clone(),
+                critical: point.critical,
+                tolerance: one.cloned(),
+                cells,
+            }
         };
         let mut place = 0;
         Table {
