@@ -3,7 +3,7 @@
 
 use std::fmt;
 
-use rust_decimal::prelude::ToPrimitive;
+use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use serde::{Deserialize, Serialize};
 
 use super::units::DecimalSign;
@@ -60,6 +60,14 @@ impl Decimal {
         self.0
             .to_f64()
             .expect("eighteen digits lie within the range")
+    }
+
+    /// A number of such a formula, to so many digits behind the sign; nothing when it has more
+    /// digits before it than a decimal holds.
+    pub fn from_f64(number: f64, digits: u32) -> Option<Self> {
+        // To nine digits first: 1.005 must not come out as 1.00 because binary has 1.00499...
+        let number = Self::of(rust_decimal::Decimal::from_f64(number)?);
+        Some(number.rounded(9).rounded(digits))
     }
 
     pub fn is_positive(self) -> bool {

@@ -51,6 +51,8 @@ const PURE: &[(&str, &[&str])] = &[
     ("language", &["thiserror", "fluent_bundle", "unic_langid"]),
 ];
 const PLAIN: &[&str] = &[
+    "palette",
+    "rust_decimal",
     "serde",
     "serde_json",
     "sha2",
@@ -68,6 +70,8 @@ const WORLD_WORDS: &[&str] = &["async", "await", "extern", "unsafe"];
 const AT_HOME: &[(&str, &[&str])] = &[
     ("askama", &["web"]),
     ("fluent_bundle", &["language"]),
+    ("palette", &["spec"]),
+    ("rust_decimal", &["spec"]),
     ("sqlx", &["store"]),
     ("unic_langid", &["language"]),
 ];
