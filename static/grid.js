@@ -31,10 +31,14 @@ function start(table) {
     return row && { r: rows().indexOf(row), c: controls(row).indexOf(control) };
   };
 
-  function addRow() {
+  const blank = spare?.innerHTML ?? "";
+
+  function addRows(count) {
+    if (!blank || count <= 0) return;
     const numbers = rows().map((row) => Number(/^new-(\d+)$/.exec(row.dataset.row)?.[1] ?? 0));
-    const key = `new-${Math.max(0, ...numbers) + 1}`;
-    body.insertAdjacentHTML("beforeend", spare.innerHTML.replaceAll("new-0", key));
+    const next = Math.max(0, ...numbers) + 1;
+    const added = Array.from({ length: count }, (_, i) => blank.replaceAll("new-0", `new-${next + i}`));
+    body.insertAdjacentHTML("beforeend", added.join(""));
   }
 
   // The chosen block, from the anchor to the head.
@@ -251,7 +255,7 @@ function start(table) {
       return;
     }
     const { top, left } = chosen;
-    while (spare && rows().length < top + lines.length) addRow();
+    addRows(top + lines.length - rows().length);
     const width = Math.max(...lines.map((line) => line.length));
     const area = { top, left, bottom: top + lines.length - 1, right: left + width - 1 };
     write(area, (r, c) => lines[r - top][c - left]);

@@ -155,11 +155,24 @@ pub fn blocks(facts: &Signing<'_>) -> Vec<Refused> {
         blocks.push(Refused::ScreenMoved);
     }
 
+    blocks.extend(unsettled(facts.threads, facts.factory, kind, revision));
+    blocks
+}
+
+/// What has to be settled with this factory before either side signs the revision of this number,
+/// or a round that is bound to it.
+pub fn unsettled(
+    threads: &[Thread],
+    factory: &OrgId,
+    kind: SubjectKind,
+    revision: u32,
+) -> Vec<Refused> {
     let open = |is_open: &dyn Fn(&Thread) -> bool| -> Vec<ThreadId> {
-        let ours = facts.threads.iter();
-        let ours = ours.filter(|thread| thread.factory == *facts.factory && is_open(thread));
+        let ours = threads.iter();
+        let ours = ours.filter(|thread| thread.factory == *factory && is_open(thread));
         ours.map(|thread| thread.id.clone()).collect()
     };
+    let mut blocks = Vec::new();
     let threads = open(&|thread| thread.is_open_question() && thread.raised_on <= revision);
     if !threads.is_empty() {
         blocks.push(Refused::OpenQuestions { threads });

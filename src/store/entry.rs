@@ -2,6 +2,8 @@
 //!
 //! Tokens are kept as their SHA-256 only: who reads the database cannot come in with it.
 
+use std::sync::Arc;
+
 use super::people::{found_in, name_of, set_name, still_here};
 use super::styles::facts;
 use super::world::later;
@@ -42,7 +44,7 @@ pub struct Session {
 /// Who asks, and what a permit on the style that they ask for is granted from.
 #[derive(Debug, Clone)]
 pub struct Visit {
-    pub session: Session,
+    pub session: Arc<Session>,
     /// `None`: they ask for no style, or there is no such one.
     pub style: Option<StyleFacts>,
 }
@@ -104,7 +106,10 @@ impl From<SessionRow> for Visit {
             language: row.language,
             name: row.name,
         };
-        Visit { session, style }
+        Visit {
+            session: Arc::new(session),
+            style,
+        }
     }
 }
 
@@ -122,14 +127,14 @@ impl Store {
     /// The session of this token, if it lives. Being seen keeps it alive.
     pub async fn session(&self, token: &str) -> Result<Option<Session>, StoreError> {
         let visit = self.visit(token, None, true).await?;
-        Ok(visit.map(|visit| visit.session))
+        Ok(visit.map(|visit| Arc::unwrap_or_clone(visit.session)))
     }
 
     /// The same for a page that looks by itself: nobody is there to be seen, and the session ends
     /// as if nothing had asked.
     pub async fn session_unseen(&self, token: &str) -> Result<Option<Session>, StoreError> {
         let visit = self.visit(token, None, false).await?;
-        Ok(visit.map(|visit| visit.session))
+        Ok(visit.map(|visit| Arc::unwrap_or_clone(visit.session)))
     }
 
     /// The session of this token with what is known of a style, in one question, since every page

@@ -34,10 +34,6 @@ pub enum StoreError {
     #[error("refused: {0}")]
     Refused(Box<Refused>, StyleId),
 
-    /// The same sender's key came before with another content.
-    #[error("this key was used for something else")]
-    KeyReused,
-
     /// A row holds what no version of this program wrote.
     #[error("table {table}, column {column}, row {row}: {cause}")]
     Corrupt {

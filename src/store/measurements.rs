@@ -21,18 +21,26 @@ pub struct NewMeasurement {
     pub key: String,
 }
 
+/// What became of values that were sent.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Kept {
+    /// How many were new.
+    pub new: usize,
+    /// The keys that came before with another value: the values under them are not kept.
+    pub refused: Vec<String>,
+}
+
 impl Store {
-    /// Keeps values of a round's pieces. A key that came before is not kept twice; how many were
-    /// new is returned.
+    /// Keeps values of a round's pieces. A key that came before is not kept twice; one that came
+    /// with another value keeps its own value out, and no other.
     ///
-    /// Errors: `Missing` when a piece or point is not there; `KeyReused` when a key came before
-    /// with another value; `Refused` by the rules.
+    /// Errors: `Missing` when a piece or point is not there; `Refused` by the rules.
     pub async fn measure(
         &self,
         permit: &StylePermit<act::Measure>,
         id: &RoundId,
         new: &[NewMeasurement],
-    ) -> Result<usize, StoreError> {
+    ) -> Result<Kept, StoreError> {
         let side = permit.side();
         let mut act = self.act(permit).await?;
         let round = round_in(self, &act, permit.tenant(), id).await?;
@@ -43,10 +51,15 @@ impl Store {
             .filter(|measured| measured.side == side)
             .map(|measured| (measured.piece.clone(), measured.point.clone()))
             .collect();
-        let mut kept = 0;
+        let mut kept = Kept::default();
         for value in new {
-            if came_before(&act, id, permit.person(), value).await? {
-                continue;
+            match came_before(&act, id, permit.person(), value).await? {
+                None => {}
+                Some(true) => continue,
+                Some(false) => {
+                    kept.refused.push(value.key.clone());
+                    continue;
+                }
             }
             let known = round.pieces.iter().any(|piece| piece.id == value.piece)
                 && round.frozen.chart.row(&value.point).is_some();
@@ -56,8 +69,6 @@ impl Store {
             let place = (value.piece.clone(), value.point.clone());
             round::may_measure(round.state, side, there.contains(&place))
                 .map_err(StoreError::refused(permit.style()))?;
-            there.insert(place);
-            seq += 1;
             let measurement = self.world.id();
             let inserted = act
                 .tx
@@ -68,7 +79,7 @@ impl Store {
                     values![
                         measurement,
                         id,
-                        seq,
+                        seq + 1,
                         value.piece,
                         value.point,
                         value.value.as_nm(),
@@ -82,9 +93,12 @@ impl Store {
                 .await?;
             if inserted == 0 {
                 // Kept meanwhile by another style: this one is locked.
-                return Err(StoreError::KeyReused);
+                kept.refused.push(value.key.clone());
+                continue;
             }
-            kept += 1;
+            there.insert(place);
+            seq += 1;
+            kept.new += 1;
             let said = Said::default()
                 .to(&round.org)
                 .id("round", id)
@@ -102,13 +116,13 @@ impl Store {
     }
 }
 
-/// Whether this key was kept before with just this value.
+/// Whether this key was kept before, and then whether with just this value.
 async fn came_before(
     act: &StyleAct<'_>,
     round: &RoundId,
     person: &PersonId,
     new: &NewMeasurement,
-) -> Result<bool, StoreError> {
+) -> Result<Option<bool>, StoreError> {
     let before: Option<(RoundId, PieceId, ItemId, i64, Unit, PersonId)> = act
         .tx
         .maybe(
@@ -116,21 +130,13 @@ async fn came_before(
             values![new.key],
         )
         .await?;
-    let Some(before) = before else {
-        return Ok(false);
-    };
-    let same = before
-        == (
-            round.clone(),
-            new.piece.clone(),
-            new.point.clone(),
-            new.value.as_nm(),
-            new.unit,
-            person.clone(),
-        );
-    if same {
-        Ok(true)
-    } else {
-        Err(StoreError::KeyReused)
-    }
+    let same = (
+        round.clone(),
+        new.piece.clone(),
+        new.point.clone(),
+        new.value.as_nm(),
+        new.unit,
+        person.clone(),
+    );
+    Ok(before.map(|before| before == same))
 }

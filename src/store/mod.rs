@@ -75,7 +75,7 @@ pub use events::{Audience, Event};
 pub use files::{Fetchable, FileKind, NewFile, NewPicture};
 pub use guard::GUARDED;
 pub use ledger::LedgerLine;
-pub use measurements::NewMeasurement;
+pub use measurements::{Kept, NewMeasurement};
 pub use messages::{Message, Photo, Says};
 pub use needs::{Need, Turn, What};
 pub use people::{NewPerson, Organisation, Person};

@@ -2,11 +2,15 @@
 
 use std::collections::BTreeMap;
 
+use super::act::number;
 use super::revisions::newest_in;
+use super::threads::FactsRow;
 use super::{Read, Store, StoreError, values};
 use crate::access::{Permit, Side, act};
-use crate::exchange::{round, thread};
-use crate::spec::{ItemId, RoundId, StyleId, ThreadId, Time};
+use crate::exchange::signature::{SubjectKind, unsettled};
+use crate::exchange::thread::Thread;
+use crate::exchange::{Refused, round, thread};
+use crate::spec::{ItemId, OrgId, RoundId, StyleId, ThreadId, Time};
 
 /// One thing that waits for the holder's side.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -25,22 +29,24 @@ pub struct Need {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum What {
     /// A current revision that this factory has not acknowledged.
-    Acknowledge { revision: i64 },
-    /// A current revision, acknowledged, that this side has not signed.
-    SignRevision { revision: i64 },
+    Acknowledge { revision: u32 },
+    /// A current revision, acknowledged, that this side has not signed; when something has to be
+    /// settled first, the side is told.
+    SignRevision { revision: u32, blocks: Vec<Refused> },
     /// A thread in which the other side waits.
     Thread {
         id: ThreadId,
         item: ItemId,
-        revision: i64,
         kind: thread::Kind,
         turn: Turn,
     },
     Round {
         id: RoundId,
-        number: i64,
+        number: u32,
         kind: round::Kind,
         state: round::State,
+        /// What has to be settled before the decision is signed.
+        blocks: Vec<Refused>,
     },
 }
 
@@ -58,6 +64,7 @@ pub enum Turn {
 #[derive(sqlx::FromRow)]
 struct RevisionRow {
     style: StyleId,
+    org: OrgId,
     revision: i64,
     number: String,
     name: String,
@@ -73,13 +80,13 @@ struct ThreadRow {
     number: String,
     name: String,
     org_name: String,
-    id: ThreadId,
-    item: ItemId,
-    revision: i64,
-    kind: thread::Kind,
-    state: String,
     moved_at: Time,
+    #[sqlx(flatten)]
+    facts: FactsRow,
 }
+
+/// The threads that are not settled, by their style.
+type Open = BTreeMap<StyleId, Vec<Thread>>;
 
 #[derive(sqlx::FromRow)]
 struct RoundRow {
@@ -88,7 +95,9 @@ struct RoundRow {
     name: String,
     org_name: String,
     id: RoundId,
+    org: OrgId,
     round: i64,
+    revision: i64,
     kind: round::Kind,
     state: round::State,
     moved_at: Time,
@@ -97,9 +106,9 @@ struct RoundRow {
 impl Store {
     /// What waits for the holder's side, longest waiting first.
     pub async fn needs(&self, permit: &Permit<act::Enter>) -> Result<Vec<Need>, StoreError> {
-        let mut needs = self.revision_needs(permit).await?;
-        needs.extend(self.thread_needs(permit).await?);
-        needs.extend(self.round_needs(permit).await?);
+        let (mut needs, open) = self.thread_needs(permit).await?;
+        needs.extend(self.revision_needs(permit, &open).await?);
+        needs.extend(self.round_needs(permit, &open).await?);
         if permit.side() == Side::Factory {
             self.name_as_published(&mut needs).await?;
         }
@@ -125,11 +134,15 @@ impl Store {
 
     /// Current revisions to acknowledge and to sign. The newest revision is the current one unless
     /// it was withdrawn; a brand signs what a factory has acknowledged.
-    async fn revision_needs(&self, permit: &Permit<act::Enter>) -> Result<Vec<Need>, StoreError> {
+    async fn revision_needs(
+        &self,
+        permit: &Permit<act::Enter>,
+        open: &Open,
+    ) -> Result<Vec<Need>, StoreError> {
         let rows: Vec<RevisionRow> = self
             .db
             .all(
-                "SELECT r.style, r.number AS revision, t.number, t.name, o.name AS org_name, \
+                "SELECT r.style, s.org, r.number AS revision, t.number, t.name, o.name AS org_name, \
                  r.published_at, s.shared_at, a.at AS acknowledged_at \
                  FROM revision r JOIN style t ON t.id = r.style \
                  JOIN share s ON s.style = r.style AND s.ended_at IS NULL \
@@ -144,84 +157,90 @@ impl Store {
             )
             .await?;
         let factory = permit.side() == Side::Factory;
-        Ok(rows
-            .into_iter()
-            .filter_map(|row| {
-                let (what, since) = match row.acknowledged_at {
-                    None if factory => (
-                        What::Acknowledge {
-                            revision: row.revision,
-                        },
-                        row.published_at.max(row.shared_at),
-                    ),
-                    None => return None,
-                    Some(at) => (
-                        What::SignRevision {
-                            revision: row.revision,
-                        },
-                        at,
-                    ),
-                };
-                Some(Need {
-                    style: row.style,
-                    number: row.number,
-                    name: row.name,
-                    org_name: row.org_name,
-                    since,
-                    what,
-                })
-            })
-            .collect())
-    }
-
-    async fn thread_needs(&self, permit: &Permit<act::Enter>) -> Result<Vec<Need>, StoreError> {
-        let rows: Vec<ThreadRow> = self
-            .db
-            .all(
-                "SELECT h.style, t.number, t.name, o.name AS org_name, h.id, h.item, h.revision, \
-                 h.kind, h.state, h.moved_at FROM thread h JOIN style t ON t.id = h.style \
-                 JOIN organisation o ON o.id = h.org \
-                 JOIN share s ON s.style = h.style AND s.org = h.org AND s.ended_at IS NULL \
-                 WHERE (CAST($1 AS TEXT) IS NULL OR h.org = $1) \
-                 AND ((h.state = 'open' AND h.asked_side <> $2) \
-                     OR (h.state = 'answered' AND h.asked_side = $2) \
-                     OR (h.state = 'agreed' AND h.kind IN ('must_fix', 'suggestion') \
-                         AND $2 = 'brand'))",
-                values![permit.tenant(), permit.side()],
-            )
-            .await?;
-        Ok(rows
-            .into_iter()
-            .map(|row| Need {
+        let mut needs = Vec::new();
+        for row in rows {
+            let place = row.style.as_str();
+            let revision = number("revision", "number", place, row.revision)?;
+            let (what, since) = match row.acknowledged_at {
+                None if factory => (
+                    What::Acknowledge { revision },
+                    row.published_at.max(row.shared_at),
+                ),
+                None => continue,
+                Some(at) => {
+                    let threads = open.get(&row.style).map_or(&[][..], Vec::as_slice);
+                    let blocks = unsettled(threads, &row.org, SubjectKind::Revision, revision);
+                    (What::SignRevision { revision, blocks }, at)
+                }
+            };
+            needs.push(Need {
                 style: row.style,
                 number: row.number,
                 name: row.name,
                 org_name: row.org_name,
-                since: row.moved_at,
-                what: What::Thread {
-                    id: row.id,
-                    item: row.item,
-                    revision: row.revision,
-                    kind: row.kind,
-                    turn: match row.state.as_str() {
-                        "open" => Turn::Answer,
-                        "answered" => Turn::Read,
-                        _ => Turn::Change,
+                since,
+                what,
+            });
+        }
+        Ok(needs)
+    }
+
+    /// Threads in which it is the side's turn, and all that are not settled: they keep from
+    /// signing.
+    async fn thread_needs(
+        &self,
+        permit: &Permit<act::Enter>,
+    ) -> Result<(Vec<Need>, Open), StoreError> {
+        let rows: Vec<ThreadRow> = self
+            .db
+            .all(
+                "SELECT h.style, t.number, t.name, o.name AS org_name, h.moved_at, h.id, h.org, \
+                 h.item, h.revision, h.kind, h.asked_by, p.org AS asked_org, h.asked_side, \
+                 h.state, h.changed_in FROM thread h JOIN style t ON t.id = h.style \
+                 JOIN organisation o ON o.id = h.org JOIN person p ON p.id = h.asked_by \
+                 JOIN share s ON s.style = h.style AND s.org = h.org AND s.ended_at IS NULL \
+                 WHERE (CAST($1 AS TEXT) IS NULL OR h.org = $1) \
+                 AND h.state NOT IN ('closed', 'granted')",
+                values![permit.tenant()],
+            )
+            .await?;
+        let (mut needs, mut open) = (Vec::new(), Open::new());
+        for row in rows {
+            let thread = row.facts.facts()?;
+            if let Some(turn) = turn(&thread, permit.side()) {
+                needs.push(Need {
+                    style: row.style.clone(),
+                    number: row.number,
+                    name: row.name,
+                    org_name: row.org_name,
+                    since: row.moved_at,
+                    what: What::Thread {
+                        id: thread.id.clone(),
+                        item: thread.item.clone(),
+                        kind: thread.kind,
+                        turn,
                     },
-                },
-            })
-            .collect())
+                });
+            }
+            open.entry(row.style).or_default().push(thread);
+        }
+        Ok((needs, open))
     }
 
     /// A factory starts, measures and dispatches; the brand receives, measures and decides; both
     /// sign what was decided.
-    async fn round_needs(&self, permit: &Permit<act::Enter>) -> Result<Vec<Need>, StoreError> {
+    async fn round_needs(
+        &self,
+        permit: &Permit<act::Enter>,
+        open: &Open,
+    ) -> Result<Vec<Need>, StoreError> {
         let rows: Vec<RoundRow> = self
             .db
             .all(
-                "SELECT r.style, t.number, t.name, o.name AS org_name, r.id, r.number AS round, \
-                 r.kind, r.state, r.moved_at FROM round r JOIN style t ON t.id = r.style \
-                 JOIN organisation o ON o.id = r.org \
+                "SELECT r.style, t.number, t.name, o.name AS org_name, r.id, r.org, \
+                 r.number AS round, v.number AS revision, r.kind, r.state, r.moved_at \
+                 FROM round r JOIN style t ON t.id = r.style \
+                 JOIN revision v ON v.id = r.revision JOIN organisation o ON o.id = r.org \
                  JOIN share s ON s.style = r.style AND s.org = r.org AND s.ended_at IS NULL \
                  WHERE (CAST($1 AS TEXT) IS NULL OR r.org = $1) \
                  AND ((r.state IN ('requested', 'in_work') AND $2 = 'factory') \
@@ -232,21 +251,47 @@ impl Store {
                 values![permit.tenant(), permit.side()],
             )
             .await?;
-        Ok(rows
-            .into_iter()
-            .map(|row| Need {
+        let need = |row: RoundRow| {
+            let place = row.id.as_str();
+            let revision = number("revision", "number", place, row.revision)?;
+            let threads = open.get(&row.style).map_or(&[][..], Vec::as_slice);
+            let blocks = match row.state.is_decided() {
+                true => unsettled(threads, &row.org, SubjectKind::Round, revision),
+                false => Vec::new(),
+            };
+            Ok(Need {
+                what: What::Round {
+                    number: number("round", "number", place, row.round)?,
+                    id: row.id,
+                    kind: row.kind,
+                    state: row.state,
+                    blocks,
+                },
                 style: row.style,
                 number: row.number,
                 name: row.name,
                 org_name: row.org_name,
                 since: row.moved_at,
-                what: What::Round {
-                    id: row.id,
-                    number: row.round,
-                    kind: row.kind,
-                    state: row.state,
-                },
             })
-            .collect())
+        };
+        rows.into_iter().map(need).collect()
+    }
+}
+
+/// What a thread waits for, when it waits for this side. A question or concession that was agreed
+/// upon asks for no change.
+fn turn(thread: &Thread, side: Side) -> Option<Turn> {
+    if thread.waits_for() != Some(side) {
+        return None;
+    }
+    let changes = matches!(
+        thread.kind,
+        thread::Kind::MustFix | thread::Kind::Suggestion
+    );
+    match thread.state {
+        thread::State::Open => Some(Turn::Answer),
+        thread::State::Answered => Some(Turn::Read),
+        thread::State::Agreed if changes => Some(Turn::Change),
+        _ => None,
     }
 }

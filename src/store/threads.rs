@@ -53,8 +53,9 @@ pub enum ThreadMove {
     Verify(RoundId),
 }
 
+/// What the rules ask about a thread, as it is kept.
 #[derive(sqlx::FromRow)]
-struct FactsRow {
+pub(super) struct FactsRow {
     id: ThreadId,
     org: OrgId,
     item: ItemId,
@@ -79,7 +80,7 @@ struct ThreadRow {
 }
 
 impl FactsRow {
-    fn facts(self) -> Result<thread::Thread, StoreError> {
+    pub fn facts(self) -> Result<thread::Thread, StoreError> {
         let row = self.id.as_str();
         let changed_in = self
             .changed_in

@@ -54,12 +54,12 @@ impl Who {
     async fn from_parts(parts: &Parts) -> Result<Who, Problem> {
         let visitor = Visitor::of(&parts.extensions);
         let form_token = visitor.form_token().ok_or(Problem::SignIn)?;
-        let (token, session) = visitor.session.ok_or(Problem::SignIn)?;
+        let (token, visit) = visitor.visit.ok_or(Problem::SignIn)?;
         let said = form_urlencoded::parse(parts.uri.query().unwrap_or_default().as_bytes())
             .find(|(name, _)| name == "said")
             .map(|(_, code)| code.into_owned());
         Ok(Who {
-            session,
+            session: visit.session,
             t: visitor.t,
             token,
             form_token,
@@ -93,8 +93,10 @@ impl<A: Act> FromRequestParts<App> for MayOn<A> {
             .find(|(name, _)| *name == "style")
             .map(|(_, id)| StyleId::new(id))
             .ok_or(Problem::NotFound)?;
-        let facts = Visitor::of(&parts.extensions).style;
-        let facts = facts.filter(|facts| facts.style == style);
+        let (_, visit) = Visitor::of(&parts.extensions)
+            .visit
+            .ok_or(Problem::SignIn)?;
+        let facts = visit.style.filter(|facts| facts.style == style);
         let facts = facts.ok_or(Problem::NotFound)?;
         let permit = grant_on(&who.session.actor, &facts)?;
         who.live = Some(format!("/styles/{style}/live"));

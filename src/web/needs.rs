@@ -73,17 +73,23 @@ fn line(t: Text, need: Need) -> Line {
             format!("{base}/revisions/{revision}"),
             t.say("need-acknowledge").with("revision", revision),
         ),
-        What::SignRevision { revision } => (
-            format!("{base}/revisions/{revision}#sign"),
-            t.say("need-sign-revision").with("revision", revision),
-        ),
+        What::SignRevision { revision, blocks } => {
+            let said = t
+                .say(match blocks.is_empty() {
+                    true => "need-sign-revision",
+                    false => "need-sign-revision-blocked",
+                })
+                .with("revision", revision);
+            (format!("{base}/revisions/{revision}#sign"), said)
+        }
         What::Thread { id, kind, turn, .. } => {
-            let said = t.say(match turn {
-                Turn::Answer => "need-answer",
-                Turn::Read => "need-read-answer",
-                Turn::Change => "need-change",
-            });
-            let said = said.with("kind", t.name(&kind));
+            let said = t
+                .say(match turn {
+                    Turn::Answer => "need-answer",
+                    Turn::Read => "need-read-answer",
+                    Turn::Change => "need-change",
+                })
+                .with("kind", t.name(&kind));
             (format!("{base}/threads/{id}"), said)
         }
         What::Round {
@@ -91,6 +97,7 @@ fn line(t: Text, need: Need) -> Line {
             number,
             kind,
             state,
+            blocks,
         } => {
             let said = t
                 .say(match state {
@@ -99,6 +106,7 @@ fn line(t: Text, need: Need) -> Line {
                     round::State::Dispatched => "need-round-receive",
                     round::State::Received => "need-round-check",
                     round::State::Measured => "need-round-decide",
+                    round::State::Decided(_) if !blocks.is_empty() => "need-round-sign-blocked",
                     round::State::Decided(_) => "need-round-sign",
                 })
                 .with("kind", t.name(&kind))

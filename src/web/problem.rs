@@ -92,8 +92,8 @@ impl Problem {
 
     pub fn page(&self, visitor: &Visitor) -> Response {
         let t = visitor.t;
-        let frame = match (&visitor.session, visitor.form_token()) {
-            (Some((_, session)), Some(token)) => Frame::signed_in(t, session, &token),
+        let frame = match (&visitor.visit, visitor.form_token()) {
+            (Some((_, visit)), Some(token)) => Frame::signed_in(t, &visit.session, &token),
             _ => Frame::outside(t),
         };
         let ways_on = match self {

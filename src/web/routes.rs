@@ -155,7 +155,7 @@ pub fn router(app: App) -> Router {
 }
 
 async fn must_be_signed_in(request: Request, next: Next) -> Response {
-    if Visitor::of(request.extensions()).session.is_none() {
+    if Visitor::of(request.extensions()).visit.is_none() {
         return Problem::SignIn.into_response();
     }
     next.run(request).await
@@ -163,7 +163,7 @@ async fn must_be_signed_in(request: Request, next: Next) -> Response {
 
 /// There is no such page; whoever is not signed in learns no more than that they are not.
 async fn nothing(State(_): State<App>, request: Request) -> Problem {
-    if Visitor::of(request.extensions()).session.is_none() {
+    if Visitor::of(request.extensions()).visit.is_none() {
         Problem::SignIn
     } else {
         Problem::NotFound

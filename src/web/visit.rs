@@ -9,10 +9,9 @@ use axum::response::Response;
 
 use super::App;
 use super::problem::Problem;
-use crate::access::StyleFacts;
 use crate::language::{Language, Text};
 use crate::spec::{Digest, StyleId};
-use crate::store::Session;
+use crate::store::Visit;
 
 /// A live page that looks whether something is new says so: it is no sign that anybody is there.
 const LOOKS_BY_ITSELF: &str = "x-fellseam-live";
@@ -20,10 +19,8 @@ const LOOKS_BY_ITSELF: &str = "x-fellseam-live";
 /// The one who asks: signed in or not.
 #[derive(Debug, Clone)]
 pub struct Visitor {
-    /// The live session with its token.
-    pub session: Option<(String, Arc<Session>)>,
-    /// What is known of the style that the address names.
-    pub style: Option<StyleFacts>,
+    /// The token of the live session, and what was read for it and the style of the address.
+    pub visit: Option<(String, Visit)>,
     /// The visitor's language.
     pub t: Text,
 }
@@ -32,39 +29,36 @@ impl Visitor {
     /// Who [`dress`] found asking.
     pub fn of(extensions: &Extensions) -> Visitor {
         extensions.get().cloned().unwrap_or(Visitor {
-            session: None,
-            style: None,
+            visit: None,
             t: Language::ORIGINAL.text(),
         })
     }
 
     /// The token that this person's forms carry: known only to pages of this session.
     pub fn form_token(&self) -> Option<String> {
-        let (token, _) = self.session.as_ref()?;
+        let (token, _) = self.visit.as_ref()?;
         Some(Digest::of(format!("form {token}").as_bytes()).as_str()[..32].to_owned())
     }
 
     async fn read(app: &App, path: &str, headers: &HeaderMap) -> Result<Visitor, Problem> {
-        let (mut session, mut style) = (None, None);
-        if let Some(token) = session_cookie(app, headers) {
-            let asked = style_of(path);
-            let seen = !headers.contains_key(LOOKS_BY_ITSELF);
-            let visit = app.store.visit(&token, asked.as_ref(), seen).await?;
-            if let Some(visit) = visit {
-                session = Some((token, Arc::new(visit.session)));
-                style = visit.style;
+        let visit = match session_cookie(app, headers) {
+            Some(token) => {
+                let asked = style_of(path);
+                let seen = !headers.contains_key(LOOKS_BY_ITSELF);
+                let visit = app.store.visit(&token, asked.as_ref(), seen).await?;
+                visit.map(|visit| (token, visit))
             }
-        }
-        let language = match &session {
-            Some((_, session)) => Language::from_tag(&session.language),
+            None => None,
+        };
+        let language = match &visit {
+            Some((_, visit)) => Language::from_tag(&visit.session.language),
             None => headers
                 .get(header::ACCEPT_LANGUAGE)
                 .and_then(|value| value.to_str().ok())
                 .map(Language::negotiate),
         };
         Ok(Visitor {
-            session,
-            style,
+            visit,
             t: language.unwrap_or(Language::ORIGINAL).text(),
         })
     }

@@ -15,6 +15,7 @@ mod draft;
 mod drawings;
 mod entry;
 mod files;
+mod going_on;
 mod guarding;
 mod live;
 mod ledger;

@@ -149,7 +149,7 @@ on_both! {
             .filter(|need| need.style == second.style)
             .map(|need| match &need.what {
                 What::Thread { id, item, .. } => format!("{item} {}", *id == open),
-                What::SignRevision { revision } => format!("sign {revision}"),
+                What::SignRevision { revision, .. } => format!("sign {revision}"),
                 other => panic!("{other:?}"),
             })
             .collect();

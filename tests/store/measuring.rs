@@ -5,7 +5,7 @@ use fellseam::exchange::Refused;
 use fellseam::exchange::Side;
 use fellseam::exchange::round::{Outcome, State};
 use fellseam::spec::{Length, PieceId, Unit};
-use fellseam::store::{NewMeasurement, StoreError, values};
+use fellseam::store::{Kept, NewMeasurement, values};
 
 use crate::support::cast::*;
 use crate::support::database::on_both;
@@ -21,8 +21,11 @@ async fn in_work(cast: &Cast) -> fellseam::spec::RoundId {
     round
 }
 
-fn is_key_reused<T: std::fmt::Debug>(outcome: &Result<T, StoreError>) -> bool {
-    matches!(outcome, Err(StoreError::KeyReused))
+fn kept(new: usize, refused: &[&NewMeasurement]) -> Kept {
+    Kept {
+        new,
+        refused: refused.iter().map(|value| value.key.clone()).collect(),
+    }
 }
 
 on_both! {
@@ -65,27 +68,27 @@ on_both! {
         let other = sao_mai.value(&round, 1, "point-a", "21 1/2").await;
         let permit = sao_mai.hands.on(&brand.style).await;
         let sent = [value.clone(), other];
-        assert_eq!(store.measure(&permit, &round, &sent).await.unwrap(), 2);
+        assert_eq!(store.measure(&permit, &round, &sent).await.unwrap(), kept(2, &[]));
         let entries = brand.ledger().await.len();
-        assert_eq!(store.measure(&permit, &round, &sent).await.unwrap(), 0);
+        assert_eq!(store.measure(&permit, &round, &sent).await.unwrap(), kept(0, &[]));
         // Even twice in one sending.
         let mut twice = vec![value.clone(), value.clone()];
-        assert_eq!(store.measure(&permit, &round, &twice).await.unwrap(), 0);
+        assert_eq!(store.measure(&permit, &round, &twice).await.unwrap(), kept(0, &[]));
         twice[0].key = "new".to_owned();
         twice[1].key = "new".to_owned();
-        assert_eq!(store.measure(&permit, &round, &twice).await.unwrap(), 1);
+        assert_eq!(store.measure(&permit, &round, &twice).await.unwrap(), kept(1, &[]));
         assert_eq!(brand.round(&round).await.measurements.len(), 3);
         assert_eq!(brand.ledger().await.len(), entries + 1);
 
         // Resent after the round has gone on, it is still the one that came.
         sao_mai.dispatches(&round).await.unwrap();
         brand.decides(&round, Outcome::Cancelled, "Dropped", &[]).await.unwrap();
-        assert_eq!(store.measure(&permit, &round, &sent).await.unwrap(), 0);
+        assert_eq!(store.measure(&permit, &round, &sent).await.unwrap(), kept(0, &[]));
     }
 }
 
 on_both! {
-    async fn a_key_with_another_body_is_refused_whole(db) {
+    async fn a_key_with_another_body_keeps_out_that_value_alone(db) {
         let cast = Cast::with_revision(db).await;
         let Cast { store, brand, sao_mai, .. } = &cast;
         let round = in_work(&cast).await;
@@ -100,20 +103,28 @@ on_both! {
             NewMeasurement { point: item("point-a"), ..value.clone() },
             NewMeasurement { piece: second, ..value.clone() },
         ];
+        let count = bodies.len();
         for body in bodies {
-            let fresh = sao_mai.value(&round, 2, "point-a", "21").await;
-            let sent = store.measure(&permit, &round, &[fresh, body.clone()]).await;
-            assert!(is_key_reused(&sent), "{body:?}: {sent:?}");
+            let before = sao_mai.value(&round, 2, "point-a", "21").await;
+            let after = sao_mai.value(&round, 2, "point-b", "20").await;
+            let sent = [before, body, after];
+            let said = store.measure(&permit, &round, &sent).await.unwrap();
+            assert_eq!(said, kept(2, &[&sent[1]]), "{:?}", sent[1]);
         }
         // By another person, or in another round.
+        let refused = kept(0, &[&value]);
         let linh = sao_mai.lead.on(&brand.style).await;
-        let sent = store.measure(&linh, &round, std::slice::from_ref(&value)).await;
-        assert!(is_key_reused(&sent), "{sent:?}");
+        let sent = store.measure(&linh, &round, std::slice::from_ref(&value)).await.unwrap();
+        assert_eq!(sent, refused);
         let other = in_work(&cast).await;
         let mut elsewhere = sao_mai.value(&other, 1, "point-c", "28 1/2").await;
         elsewhere.key.clone_from(&value.key);
-        assert!(is_key_reused(&store.measure(&permit, &other, &[elsewhere]).await));
-        assert_eq!(brand.round(&round).await.measurements.len(), 1, "nothing else was kept");
+        assert_eq!(store.measure(&permit, &other, &[elsewhere]).await.unwrap(), refused);
+        let seen = brand.round(&round).await.measurements;
+        assert_eq!(seen.len(), 1 + 2 * count, "the others were kept");
+        let of_c: Vec<_> = seen.iter().filter(|it| it.point == item("point-c")).collect();
+        assert_eq!((of_c.len(), of_c[0].value), (1, value.value));
+        assert!(store.audit().await.unwrap().faults.is_empty());
     }
 }
 
@@ -135,9 +146,12 @@ on_both! {
             sends.spawn(async move { store.measure(&permit, &round, &[value]).await });
         }
         let outcomes = sends.join_all().await;
-        assert_eq!(outcomes.iter().filter(|it| matches!(it, Ok(1))).count(), 1, "{outcomes:?}");
-        let repeated = outcomes.iter().filter(|it| matches!(it, Ok(0))).count();
-        let reused = outcomes.iter().filter(|it| is_key_reused(it)).count();
+        let count = |said: Kept| {
+            outcomes.iter().filter(|it| it.as_ref().is_ok_and(|it| *it == said)).count()
+        };
+        assert_eq!(count(kept(1, &[])), 1, "{outcomes:?}");
+        let repeated = count(kept(0, &[]));
+        let reused = count(kept(0, &[&value]));
         // Either body may have come first.
         assert!([(39, 10), (9, 40)].contains(&(repeated, reused)), "{repeated} {reused}");
         assert_eq!(brand.round(&round).await.measurements.len(), 1);
@@ -170,14 +184,12 @@ on_both! {
         .await
         .unwrap();
         let permit = sao_mai.hands.on(&style).await;
-        let waiting = store.clone();
-        let waiting =
-            tokio::spawn(async move { waiting.measure(&permit, &second, &[value]).await });
+        let (waiting, of) = (store.clone(), value.clone());
+        let waiting = tokio::spawn(async move { waiting.measure(&permit, &second, &[of]).await });
         tokio::time::sleep(std::time::Duration::from_millis(300)).await;
         assert!(!waiting.is_finished());
         tx.commit().await.unwrap();
-        let sent = waiting.await.unwrap();
-        assert!(is_key_reused(&sent), "{sent:?}");
+        assert_eq!(waiting.await.unwrap().unwrap(), kept(0, &[&value]));
     }
 }
 
@@ -258,7 +270,7 @@ on_both! {
         let nowhere = fellseam::spec::RoundId::new("nowhere");
         assert!(is_missing(&store.measure(&permit, &nowhere, &[good]).await));
         assert!(brand.round(&round).await.measurements.is_empty());
-        assert_eq!(store.measure(&permit, &round, &[]).await.unwrap(), 0);
+        assert_eq!(store.measure(&permit, &round, &[]).await.unwrap(), kept(0, &[]));
     }
 }
 

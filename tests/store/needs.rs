@@ -6,14 +6,17 @@ use fellseam::store::{Need, ThreadMove, Turn, What};
 use crate::support::cast::*;
 use crate::support::database::on_both;
 
-/// What waits, in short: `acknowledge 1`, `sign 1`, `answer point-c`, `read point-c`,
+/// What waits, in short: `acknowledge 1`, `sign 1`, `settle 1`, `answer point-c`, `read point-c`,
 /// `change point-c`, `round in_work`.
 fn short(needs: Vec<Need>) -> Vec<String> {
     needs
         .into_iter()
         .map(|need| match need.what {
             What::Acknowledge { revision } => format!("acknowledge {revision}"),
-            What::SignRevision { revision } => format!("sign {revision}"),
+            What::SignRevision { revision, blocks } => match blocks.is_empty() {
+                true => format!("sign {revision}"),
+                false => format!("settle {revision}"),
+            },
             What::Thread { item, turn, .. } => match turn {
                 Turn::Read => format!("read {item}"),
                 Turn::Answer => format!("answer {item}"),
@@ -84,6 +87,32 @@ on_both! {
 }
 
 on_both! {
+    async fn what_is_open_is_settled_before_it_is_signed(db) {
+        let cast = Cast::with_revision(db).await;
+        let Cast { brand, sao_mai, meghna, .. } = &cast;
+        brand.shares_with(meghna).await.unwrap();
+        for factory in [sao_mai, meghna] {
+            factory.acknowledges(1).await.unwrap();
+        }
+        let thread = sao_mai.asks("point-c", "With the rib?").await.unwrap();
+        let fix = brand.insists(sao_mai, "point-a", "Wider").await.unwrap();
+        let all = ["sign 1", "settle 1"];
+        let signs = |needs| short(needs).into_iter().filter(|it| all.contains(&it.as_str()));
+        assert_eq!(signs(sao_mai.needs().await).collect::<Vec<_>>(), ["settle 1"]);
+        assert_eq!(signs(meghna.needs().await).collect::<Vec<_>>(), ["sign 1"], "its own are none");
+        let mut of_brand: Vec<_> = signs(brand.needs().await).collect();
+        of_brand.sort();
+        assert_eq!(of_brand, ["settle 1", "sign 1"], "one for each factory");
+        sao_mai.moves(&thread, ThreadMove::Close).await.unwrap();
+        assert_eq!(signs(sao_mai.needs().await).collect::<Vec<_>>(), ["settle 1"], "the must-fix");
+        brand.moves(&fix, ThreadMove::Grant).await.unwrap();
+        assert_eq!(signs(sao_mai.needs().await).collect::<Vec<_>>(), ["sign 1"]);
+        brand.asks(sao_mai, "point-b", "Did the rib arrive?").await.unwrap();
+        assert_eq!(signs(sao_mai.needs().await).collect::<Vec<_>>(), ["settle 1"]);
+    }
+}
+
+on_both! {
     async fn a_round_waits_for_who_has_it_in_hand(db) {
         let cast = Cast::with_revision(db).await;
         let Cast { brand, sao_mai, .. } = &cast;
@@ -143,9 +172,9 @@ on_both! {
             ]
         );
         assert!(needs.is_sorted_by_key(|need| need.since.clone()));
-        assert_eq!(short(needs), ["answer point-a", "answer point-c", "sign 1"]);
-        assert_eq!(short(meghna.needs().await), ["sign 1"]);
+        assert_eq!(short(needs), ["answer point-a", "answer point-c", "settle 1"]);
+        assert_eq!(short(meghna.needs().await), ["settle 1"]);
         brand.ends_share_with(sao_mai).await.unwrap();
-        assert_eq!(short(brand.needs().await), ["answer point-a", "sign 1"]);
+        assert_eq!(short(brand.needs().await), ["answer point-a", "settle 1"]);
     }
 }

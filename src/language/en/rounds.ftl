@@ -49,6 +49,7 @@ rounds-next-decide = Decide on these samples.
 rounds-next-decide-other = The brand decides next.
 rounds-next-cancelled = This round was cancelled. Nothing is left to do.
 rounds-next-sign = Read the decision, then sign it.
+rounds-next-sign-blocked = A question is open. Settle it, then sign the decision.
 rounds-next-sign-other = Not signed yet by: { $side }.
 rounds-next-done = Both sides have signed. Nothing is left to do.
 
@@ -59,6 +60,15 @@ rounds-move-finish-measuring = Measuring is done
 rounds-measure = Measure
 rounds-correct = Correct a value
 rounds-sign = Go to the signatures
+rounds-see-open = See what is open
+rounds-unfinished = { $count ->
+    [one] One value is missing.
+   *[other] { $count } values are missing.
+}
+rounds-unfinished-what = Nobody has measured these. Measure them, or go on without them.
+rounds-unfinished-piece = Piece { $number }, size { $size }
+rounds-dispatch-anyway = The pieces are sent, without these values
+rounds-finish-anyway = Finish anyway
 
 ## A newer revision
 

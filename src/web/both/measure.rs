@@ -21,7 +21,7 @@ use crate::sample::ask::{Ask, Slip, asks};
 use crate::sample::deviation::columns;
 use crate::spec::document::{Basis, HowToMeasure, Point};
 use crate::spec::{Entered, ItemId, Length, PersonId, RoundId, Unit};
-use crate::store::{NewMeasurement, Piece, Round, StoreError};
+use crate::store::{NewMeasurement, Piece, Round};
 use crate::web::App;
 use crate::web::figures::Figures;
 use crate::web::form::Form;
@@ -200,14 +200,12 @@ async fn save(
         unit: entered.unit,
         key: key.to_owned(),
     };
-    match app.store.measure(&may.permit, &round.id, &[new]).await {
-        Ok(_) => Ok(Ok(())),
-        Err(StoreError::KeyReused) => {
-            let sentence = t.say("rounds-key-used").to_string();
-            Ok(Err(Unsaved::Error(sentence)))
-        }
-        Err(other) => Err(other.into()),
+    let kept = app.store.measure(&may.permit, &round.id, &[new]).await?;
+    if !kept.refused.is_empty() {
+        let sentence = t.say("rounds-key-used").to_string();
+        return Ok(Err(Unsaved::Error(sentence)));
     }
+    Ok(Ok(()))
 }
 
 /// What to ask before this value of the piece is saved: about the value itself, and once the piece

@@ -4,6 +4,7 @@ mod deciding;
 mod history;
 mod next;
 mod table;
+mod unfinished;
 
 use std::collections::BTreeSet;
 
@@ -12,8 +13,8 @@ use axum::extract::{Path, State};
 
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::revision::Standing;
-use crate::exchange::round::{Outcome, State as Stage, asks_about};
-use crate::exchange::signature::{Subject, SubjectKind};
+use crate::exchange::round::{Move, Outcome, State as Stage, asks_about};
+use crate::exchange::signature::{Subject, SubjectKind, unsettled};
 use crate::exchange::thread::{self, Thread};
 use crate::language::{Message, Text};
 use crate::sample::deviation::Summary;
@@ -31,6 +32,7 @@ use deciding::{DecideForm, critical};
 use history::{HistoryLine, history};
 use next::{Next, Way, can_measure, next};
 use table::Table;
+use unfinished::Unfinished;
 
 use super::sign_box::{Facts, SignBox, sign};
 
@@ -46,6 +48,8 @@ pub struct RoundPage {
     /// Of the word of its state.
     shape: &'static str,
     next: Next,
+    /// What is asked before the move that was sent.
+    unfinished: Option<Unfinished>,
     /// A newer revision, about which somebody has to say whether the round goes on.
     newer: Option<u32>,
     /// The reader is who says it, and who asks for other rounds.
@@ -71,6 +75,14 @@ struct MustFix {
 }
 
 impl RoundPage {
+    /// The page that asks before this move, when there is something to ask and the form has not
+    /// answered it.
+    pub fn asking(mut self, mv: Move, form: &Form) -> Option<Self> {
+        let answered = form.fields.text("anyway") == "yes";
+        self.unfinished = Unfinished::before(mv, &self.round, &self.next).filter(|_| !answered);
+        self.unfinished.is_some().then_some(self)
+    }
+
     fn header(&self) -> &crate::spec::document::Header {
         &self.round.frozen.spec.header
     }
@@ -147,10 +159,11 @@ pub async fn load(
     let summary = round.summary();
     let signed = |side: Side| signatures.iter().any(|it| it.side == side);
     let threads = store.threads(reader).await?;
+    let facts: Vec<Thread> = threads.iter().map(|it| it.facts.clone()).collect();
+    let blocked = !unsettled(&facts, &round.org, SubjectKind::Round, round.revision).is_empty();
     let signing = match round.record(made.clone()) {
         Some(record) if round.state != Stage::Decided(Outcome::Cancelled) => {
             let digest = record.digest().map_err(|cause| Problem::fault(&cause))?;
-            let facts: Vec<Thread> = threads.iter().map(|it| it.facts.clone()).collect();
             Some(SignBox::of(
                 who,
                 reader,
@@ -181,7 +194,8 @@ pub async fn load(
         t,
         frame: who.frame(),
         style: reader.style().clone(),
-        next: next(t, &round, reader, &base, summary.missing, signed),
+        next: next(t, &round, reader, &base, summary.missing, signed, blocked),
+        unfinished: None,
         newer: asks_about(round.state, round.revision, current, round.continued_at),
         decides: reader.also::<act::Decide>().is_ok(),
         measures: can_measure(&round, reader),

@@ -15,7 +15,8 @@ use crate::web::page::{Answer, go, page_again};
 use crate::web::problem::Problem;
 use crate::web::refusal::ways_on;
 
-/// Receives the pieces, or says that measuring is done; the rules refuse any other move.
+/// Receives the pieces, or says that measuring is done, which asks once when values are missing;
+/// the rules refuse any other move.
 pub async fn receive(
     may: MayOn<act::Decide>,
     State(app): State<App>,
@@ -24,6 +25,11 @@ pub async fn receive(
 ) -> Answer {
     let id = RoundId::new(round);
     let mv = Move::from_name(form.fields.text("move")).ok_or(Problem::BadForm)?;
+    let reader = may.permit.also::<act::Read>()?;
+    let page = load(&may.who, &reader, &app, &id, None).await?;
+    if let Some(asking) = page.asking(mv, &form) {
+        return page_again(&asking);
+    }
     app.store.receive_round(&may.permit, &id, mv).await?;
     go(&format!("{}?said=moved", address(may.permit.style(), &id)))
 }

@@ -111,7 +111,7 @@ async fn found(app: &App, key: &str) -> Result<Option<Found>, Problem> {
 
 fn join_page(visitor: &Visitor, key: String, found: Found, errors: Errors) -> JoinPage {
     // In the language that the link was made for: the reader's browser is often set to another.
-    let t = if visitor.session.is_some() {
+    let t = if visitor.visit.is_some() {
         visitor.t
     } else {
         found.language.text()

@@ -33,7 +33,7 @@ pub struct Then {
 }
 
 pub async fn show(Extension(visitor): Extension<Visitor>, Query(query): Query<Then>) -> Answer {
-    if visitor.session.is_some() {
+    if visitor.visit.is_some() {
         return go(inside(&query.then));
     }
     page(&SignInPage {

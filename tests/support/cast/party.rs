@@ -68,7 +68,9 @@ impl Party {
             values.push(self.value(round, *piece, point, typed).await);
         }
         let permit = self.hands.on(&self.style).await;
-        self.store.measure(&permit, round, &values).await
+        let kept = self.store.measure(&permit, round, &values).await?;
+        assert!(kept.refused.is_empty(), "the keys are new");
+        Ok(kept.new)
     }
 
     /// One typed value, under a new key.

@@ -65,7 +65,8 @@ fn moves(t: Text, round: &Round, reader: &Reader) -> Vec<Way> {
 }
 
 /// The next step. `base` is the round's address; `missing` counts the values that nobody measured;
-/// `signed` says which sides have signed the decision.
+/// `signed` says which sides have signed the decision; `blocked` that something has to be settled
+/// before one does.
 pub fn next(
     t: Text,
     round: &Round,
@@ -73,6 +74,7 @@ pub fn next(
     base: &str,
     missing: usize,
     signed: impl Fn(Side) -> bool,
+    blocked: bool,
 ) -> Next {
     let org = &round.org_name;
     let side = reader.side();
@@ -132,6 +134,10 @@ pub fn next(
         State::Measured => (false, t.say("rounds-next-decide-other")),
 
         State::Decided(Outcome::Cancelled) => (false, t.say("rounds-next-cancelled")),
+        State::Decided(_) if reader.role().signs() && !signed(side) && blocked => {
+            go(true, "#sign", t.say("rounds-see-open").to_string());
+            (true, t.say("rounds-next-sign-blocked"))
+        }
         State::Decided(_) if reader.role().signs() && !signed(side) => {
             go(true, "#sign", t.say("rounds-sign").to_string());
             (true, t.say("rounds-next-sign"))

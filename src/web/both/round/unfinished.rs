@@ -1,0 +1,62 @@
+//! What is asked once before a round goes on: values that are due and that nobody measured.
+
+use super::next::{Next, Way};
+use crate::exchange::round::Move;
+use crate::store::Round;
+
+/// A move that was not made yet.
+pub struct Unfinished {
+    pub mv: Move,
+    /// Where the move is sent, below the round's address.
+    pub action: &'static str,
+    pub count: usize,
+    pub pieces: Vec<Lacking>,
+}
+
+/// A piece with points that nobody measured.
+pub struct Lacking {
+    pub number: u32,
+    pub size: String,
+    /// Below the round's address.
+    pub measure: String,
+    /// Letter and name of each.
+    pub points: String,
+}
+
+impl Unfinished {
+    /// What to ask before this move; `None` when it ends no measuring, is not the reader's to make,
+    /// or nothing is missing.
+    pub fn before(mv: Move, round: &Round, next: &Next) -> Option<Unfinished> {
+        let ends = matches!(mv, Move::Dispatch | Move::FinishMeasuring);
+        let action = next.ways.iter().find_map(|way| match way {
+            Way::Move { action, name, .. } if *name == mv.name() => Some(*action),
+            _ => None,
+        });
+        let action = action.filter(|_| ends)?;
+        let mut count = 0;
+        let lacking = round.pieces.iter().filter_map(|piece| {
+            let values = round.values(&piece.id, None);
+            let chart = &round.frozen.chart;
+            let points = round.frozen.spec.points.points.iter();
+            let points: Vec<String> = points
+                .filter(|it| chart.row(&it.id).is_some() && !values.contains_key(&it.id))
+                .map(|it| format!("{} {}", it.letter, it.name))
+                .collect();
+            count += points.len();
+            let size = round.frozen.spec.size(&piece.size);
+            (!points.is_empty()).then(|| Lacking {
+                number: piece.number,
+                size: size.map_or_else(String::new, |size| size.code.clone()),
+                measure: format!("measure?piece={}", piece.id),
+                points: points.join(", "),
+            })
+        });
+        let pieces: Vec<Lacking> = lacking.collect();
+        (!pieces.is_empty()).then_some(Unfinished {
+            mv,
+            action,
+            count,
+            pieces,
+        })
+    }
+}
