@@ -17,11 +17,7 @@ pub use tables::{EuRules, Files, Limit, Phrase, Rule, Rules, Tables, UsRules, Wo
 
 /// All percentages of one component together; 100 where it is complete.
 pub fn total(shares: &[Share]) -> Decimal {
-    let percent = shares.iter().filter_map(|share| share.percent);
-    let total = percent.fold(rust_decimal::Decimal::ZERO, |sum, percent| {
-        sum.saturating_add(percent.number())
-    });
-    Decimal::of(total)
+    shares.iter().filter_map(|share| share.percent).sum()
 }
 
 /// What the composition label of a garment says.
@@ -264,8 +260,7 @@ impl Label<'_> {
                 });
             match same {
                 Some(same) => {
-                    same.entry.percent =
-                        Decimal::of(same.entry.percent.number().saturating_add(percent.number()));
+                    same.entry.percent = [same.entry.percent, percent].into_iter().sum();
                     same.always |= always;
                 }
                 None => all.push(Named { entry, always }),
@@ -322,9 +317,7 @@ impl Label<'_> {
     /// The one entry for all that is not named, which comes last.
     fn others(self, others: &[Named], faults: &mut Vec<Fault>) -> Option<Entry> {
         let first = others.first()?;
-        let percent = others.iter().fold(rust_decimal::Decimal::ZERO, |sum, it| {
-            sum.saturating_add(it.entry.percent.number())
-        });
+        let percent = others.iter().map(|it| it.entry.percent).sum();
         let one =
             self.market == Market::Us && others.len() == 1 && first.entry.what != What::Others;
         let phrase = if one {
@@ -335,7 +328,7 @@ impl Label<'_> {
         let wording = self.phrase(phrase, faults);
         Some(Entry {
             what: What::Others,
-            percent: Decimal::of(percent),
+            percent,
             text: wording.as_ref().map(|it| it.text.clone()),
             source: wording.map(|it| it.source),
         })

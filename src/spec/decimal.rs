@@ -2,6 +2,7 @@
 //! coordinates. Exact; never binary floating point.
 
 use std::fmt;
+use std::iter::Sum;
 
 use rust_decimal::prelude::{FromPrimitive, ToPrimitive};
 use serde::{Deserialize, Serialize};
@@ -112,6 +113,15 @@ impl Decimal {
     /// Every digit, with this sign.
     pub fn show(self, sign: DecimalSign) -> String {
         self.to_string().replace('.', &sign.sign().to_string())
+    }
+}
+
+/// What people type would have to be added ten thousand million times to reach the end, where the
+/// sum stays.
+impl Sum for Decimal {
+    fn sum<I: Iterator<Item = Decimal>>(all: I) -> Decimal {
+        let zero = rust_decimal::Decimal::ZERO;
+        Self::of(all.fold(zero, |sum, it| sum.saturating_add(it.0)))
     }
 }
 

@@ -289,7 +289,8 @@ fn a_substrate_is_its_fibres_else_what_was_typed_else_the_fabric() {
 
 #[test]
 fn what_is_missing_is_named() {
-    let cases: [(fn(&mut Material), Lack); 9] = [
+    type Change = fn(&mut Material);
+    let cases: [(Change, Lack); 9] = [
         (|it| it.parts.clear(), Lack::Parts),
         (|it| it.fabric.mass = None, Lack::Mass),
         (|it| it.fabric.mass = Some(Decimal::ZERO), Lack::Mass),

@@ -121,7 +121,7 @@ fn edit(spec: &mut Spec, kind: u8, n: usize, m: usize) {
                     0 => material.composition.push(Share {
                         fibre: Some(Fibre::ALL[n]),
                         percent: Some(Decimal::new(n as i64, 1)),
-                        functional: n % 2 == 0,
+                        functional: n > 5,
                         ..Share::default()
                     }),
                     1 => material.fabric.mass = Some(Decimal::new(n as i64, 0)),
