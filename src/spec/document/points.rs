@@ -47,6 +47,8 @@ words! {
     Measure "measure" {
         BodyLength "body_length",
         ShoulderWidth "shoulder_width",
+        /// Of one shoulder, along its seam.
+        ShoulderLength "shoulder_length",
         AcrossFront "across_front",
         AcrossBack "across_back",
         Chest "chest",
@@ -61,9 +63,15 @@ words! {
         UpperArm "upper_arm",
         Elbow "elbow",
         Armhole "armhole",
+        /// From the underarm to the hem.
+        SideSeam "side_seam",
+        /// From the underarm to the cuff.
+        UnderarmSeam "underarm_seam",
         Cuff "cuff",
         CuffStretched "cuff_stretched",
         CuffHeight "cuff_height",
+        /// From neck seam to neck seam, straight across.
+        NeckWidth "neck_width",
         NeckOpening "neck_opening",
         NeckStretched "neck_stretched",
         NeckDropFront "neck_drop_front",
