@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use fellseam::spec::Spec;
 
 /// Their folders.
-pub const PACKS: [&str; 1] = ["half-zip"];
+pub const PACKS: [&str; 3] = ["half-zip", "rain-jacket", "trail-shorts"];
 
 /// The spec of a pack.
 pub fn spec(pack: &str) -> Spec {
