@@ -57,8 +57,13 @@ words! {
 
 impl Text {
     /// What the value of a set is called that the document holds by this name.
-    pub(super) fn word(self, kind: &str, word: &str) -> Message {
+    pub fn word(self, kind: &str, word: &str) -> Message {
         self.say(&format!("word-{kind}-{}", word.replace('_', "-")))
+    }
+
+    /// What a list of the document is called, by its name in it.
+    pub fn list(self, list: &str) -> Message {
+        self.say(&format!("list-{}", list.replace('_', "-")))
     }
 
     /// What a field of the document is called: `how.start`, `base_size`.

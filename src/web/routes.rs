@@ -96,6 +96,8 @@ routes! {
         post "/styles/{style}/rounds/{round}/measure" both::measure::submit,
         post "/styles/{style}/rounds/{round}/decide" brand::round::decide,
         post "/styles/{style}/rounds/{round}/sign" both::round::submit_signature,
+        get "/styles/{style}/draft/{section}/{item}" brand::draft::one::show,
+        post "/styles/{style}/draft/{section}/{item}" brand::draft::one::save,
         get "/styles/{style}/draft/conflict/{save}" brand::draft::conflict::show,
         post "/styles/{style}/draft/conflict/{save}" brand::draft::conflict::submit,
         post "/styles/{style}/draft/points/grade" brand::draft::regrade::live,

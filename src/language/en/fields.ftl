@@ -187,3 +187,25 @@ field-title = Title
 field-cell = Colour
 field-woven = Woven
 field-knitted = Knitted
+field-fabric = Fabric
+field-zip = Zip
+field-cord = Cord
+field-consumption = Consumption
+field-care = Care
+field-carton = Carton
+
+### What its lists are called.
+
+list-sizes = Sizes
+list-lengths = Lengths
+list-drawings = Drawings
+list-points = Points of measure
+list-parts = Parts
+list-colourways = Colourways
+list-materials = Materials
+list-lines = Seams, edges and lines
+list-callouts = Callouts
+list-artworks = Artwork
+list-labels = Labels
+list-steps = Steps of packing
+list-ratio = Ratio packs

@@ -108,7 +108,7 @@ macro_rules! records {
         impl $crate::spec::document::Held for $name {
             fn shape() -> $crate::spec::document::Shape {
                 $crate::spec::document::Shape::Record(
-                    <Self as $crate::spec::document::Record>::shape(),
+                    <Self as $crate::spec::document::Record>::shapes(),
                 )
             }
 
@@ -185,7 +185,7 @@ macro_rules! plain {
 macro_rules! record {
     ($name:ident { $($key:ident: clone,)? } $($field:ident: $type:ty,)*) => {
         impl $crate::spec::document::Record for $name {
-            fn shape() -> Vec<(&'static str, $crate::spec::document::Shape)> {
+            fn shapes() -> Vec<(&'static str, $crate::spec::document::Shape)> {
                 vec![$((
                     stringify!($field),
                     <$type as $crate::spec::document::Held>::shape(),

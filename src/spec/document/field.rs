@@ -142,7 +142,7 @@ pub trait Held {
 /// A declared struct of the document.
 pub trait Record: Clone + PartialEq {
     /// Its fields in their order, by their names in the document.
-    fn shape() -> Vec<(&'static str, Shape)>;
+    fn shapes() -> Vec<(&'static str, Shape)>;
 
     /// The fields that are compared whole; of nested records as `outer.inner`.
     fn fields(&self) -> Fields;

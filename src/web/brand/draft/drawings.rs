@@ -19,11 +19,12 @@ use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
 use crate::web::{refusal, upload};
 
-const VIEWS: [(&str, View); 5] = [
+const VIEWS: [(&str, View); 6] = [
     ("front", View::Front),
     ("back", View::Back),
     ("left", View::Left),
     ("right", View::Right),
+    ("angle", View::Angle),
     ("detail", View::Detail),
 ];
 
@@ -134,9 +135,8 @@ impl Row {
     /// `new` counts the new marks of the whole form.
     fn of(spec: &Spec, drawing: &Drawing, new: &mut usize) -> Row {
         let mut marks = Vec::new();
-        let points = spec.points.points.iter().map(|point| &point.id);
-        let parts = spec.colourways.parts.iter().map(|part| &part.id);
-        for item in points.chain(parts) {
+        let lettered = spec.items().filter(|item| item.is_lettered());
+        for item in lettered.map(Item::id) {
             let on = drawing.markers.iter().filter(|it| it.item == *item);
             let before = marks.len();
             marks.extend(on.map(|marker| Mark::of(spec, marker)));

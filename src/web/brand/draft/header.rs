@@ -1,10 +1,14 @@
 //! The header: what the garment is, and what its numbers hold for.
 
 use askama::Template;
+use serde_json::Value as Json;
 
+use super::listed::{section_of, with_section};
+use super::typed::{Desk, Node, Reader};
 use super::{SectionPage, Sent};
+use crate::exchange::Role;
 use crate::language::Text;
-use crate::spec::document::{Header, Market, MeasuringState, Size, Wearer};
+use crate::spec::document::{Header, Market, MeasuringState, Record, Section, Shape, Size, Wearer};
 use crate::spec::units::Unit;
 use crate::spec::{ItemId, Spec};
 use crate::store::{Draft, StoreError};
@@ -35,6 +39,8 @@ struct HeaderPage {
     page: SectionPage,
     typed: Typed,
     sizes: Vec<Size>,
+    /// What the garment is beside that.
+    more: Vec<Node>,
     errors: Errors,
 }
 
@@ -117,14 +123,49 @@ impl Typed {
     }
 }
 
+/// The fields that are written as they are in any section.
+///
+/// Only an owner sets a rule aside.
+fn more(role: Role) -> Vec<(&'static str, Shape)> {
+    const MORE: [&str; 8] = [
+        "kind",
+        "worn",
+        "year",
+        "range",
+        "languages",
+        "edges",
+        "asymmetric",
+        "exemptions",
+    ];
+    let mut shapes = Header::shapes();
+    shapes
+        .retain(|(name, _)| MORE.contains(name) && (*name != "exemptions" || role == Role::Owner));
+    shapes
+}
+
 impl HeaderPage {
-    fn new(who: &Who, around: SectionPage, draft: &Draft, typed: Typed, errors: Errors) -> Self {
+    fn new(
+        who: &Who,
+        around: SectionPage,
+        draft: &Draft,
+        typed: Typed,
+        sent: Option<&Fields>,
+        errors: Errors,
+    ) -> Self {
+        let desk = Desk {
+            t: who.t,
+            spec: &draft.spec,
+            sent,
+            errors: &errors,
+        };
+        let header = Json::Object(section_of(&draft.spec, Section::Header));
         HeaderPage {
             t: who.t,
             frame: who.frame(),
             page: around,
             typed,
             sizes: draft.spec.sizes.sizes.clone(),
+            more: desk.nodes("", &more(who.session.actor.role), Some(&header)),
             errors,
         }
     }
@@ -137,6 +178,7 @@ pub fn show(who: &Who, around: SectionPage, draft: &Draft) -> Answer {
         around,
         draft,
         typed,
+        None,
         Errors::default(),
     ))
 }
@@ -145,9 +187,19 @@ pub async fn save(sent: Sent) -> Answer {
     let t = sent.who.t;
     let mut errors = Errors::default();
     let typed = Typed::read(t, &sent.form.fields, &sent.draft.spec, &mut errors);
+    let mut spec = sent.draft.spec.clone();
+    spec.header = typed.header.clone();
+    let mut header = section_of(&spec, Section::Header);
+    let mut reader = Reader {
+        t,
+        fields: &sent.form.fields,
+        unit: spec.header.unit,
+        spec: &sent.draft.spec,
+        errors: &mut errors,
+    };
+    reader.read("", &more(sent.who.session.actor.role), &mut header);
     if errors.is_empty() {
-        let mut spec = sent.draft.spec.clone();
-        spec.header = typed.header.clone();
+        let spec = with_section(&spec, Section::Header, header)?;
         match sent.keep(&spec, "").await {
             Ok(to) => return go(&to),
             Err(StoreError::Unique(_)) => errors.add("number", t.say("error-number-taken")),
@@ -160,6 +212,7 @@ pub async fn save(sent: Sent) -> Answer {
         around,
         &sent.draft,
         typed,
+        Some(&sent.form.fields),
         errors,
     ))
 }

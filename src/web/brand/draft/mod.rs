@@ -9,11 +9,14 @@ mod colourways;
 pub mod conflict;
 mod described;
 mod header;
+mod listed;
+pub mod one;
 mod point_row;
 mod points;
 pub mod regrade;
 mod rows;
 mod sizes;
+mod typed;
 
 use axum::extract::{Path, Query, State};
 use serde::Deserialize;
@@ -128,8 +131,17 @@ impl Line {
 /// The address of the field that a finding is about.
 ///
 /// Fields of the header are named as in the document; those of a row `ITEM.FIELD`, the row itself
-/// `row-ITEM`, a cell of the colour matrix `COLOURWAY.PART.kind`.
+/// `row-ITEM`, a cell of the colour matrix `COLOURWAY.PART.kind`. What a grid has no room for is on
+/// the item's own page.
 pub fn place(style: &StyleId, finding: &Finding) -> String {
+    let section = finding.section.name();
+    let draft = format!("/styles/{style}/draft/{section}");
+    if let (None, Some(item)) = (&finding.colourway, &finding.item)
+        && one::has_page(finding.section, finding.field)
+    {
+        let field = finding.field.unwrap_or_default();
+        return format!("{draft}/{item}#{item}.{field}");
+    }
     let field = finding.field.map(|field| field.trim_start_matches("how."));
     let anchor = match (&finding.colourway, &finding.item, field) {
         (Some(colourway), Some(part), _) => format!("{colourway}.{part}.kind"),
@@ -138,8 +150,7 @@ pub fn place(style: &StyleId, finding: &Finding) -> String {
         (_, None, Some(field)) => field.to_owned(),
         (_, None, None) => "section".to_owned(),
     };
-    let section = finding.section.name();
-    format!("/styles/{style}/draft/{section}#{anchor}")
+    format!("{draft}#{anchor}")
 }
 
 fn is_begun(spec: &Spec, section: Section) -> bool {
@@ -188,7 +199,11 @@ pub async fn show(
         }
         Section::Points => points::show(&may.who, around, &draft, more),
         Section::Colourways => colourways::show(&may.who, around, &draft.spec, more),
-        _ => Err(Problem::NotFound),
+        Section::Materials
+        | Section::Construction
+        | Section::Artwork
+        | Section::Labels
+        | Section::Packing => listed::show(&may.who, around, &draft.spec, more),
     }
 }
 
@@ -216,7 +231,11 @@ pub async fn save(
         Section::Drawings => drawings::save(sent).await,
         Section::Points => points::save(sent).await,
         Section::Colourways => colourways::save(sent).await,
-        _ => Err(Problem::NotFound),
+        Section::Materials
+        | Section::Construction
+        | Section::Artwork
+        | Section::Labels
+        | Section::Packing => listed::save(sent).await,
     }
 }
 

@@ -115,7 +115,7 @@ impl PointsPage {
 
     /// How many columns the grid has: those to type in, and the sizes.
     fn columns(&self) -> usize {
-        17 + self.sizes.len()
+        18 + self.sizes.len()
     }
 }
 

@@ -2,11 +2,13 @@
 
 use askama::Template;
 
+use super::listed::{self, Table};
 use super::rows::{self, Press};
+use super::typed::{Desk, Node};
 use super::{SectionPage, Sent};
 use crate::language::Text;
 use crate::spec::document::Size;
-use crate::spec::{ItemId, Spec};
+use crate::spec::{ItemId, Section, Spec};
 use crate::web::form::{Errors, Fields};
 use crate::web::frame::Frame;
 use crate::web::may::Who;
@@ -22,6 +24,10 @@ struct SizesPage {
     /// An empty row, for script to add more.
     spare: Row,
     base: Option<ItemId>,
+    /// The system that they are of.
+    own: Vec<Node>,
+    /// The second axis.
+    lengths: Vec<Table>,
     errors: Errors,
 }
 
@@ -80,6 +86,13 @@ impl Row {
 }
 
 pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer {
+    let errors = Errors::default();
+    let desk = Desk {
+        t: who.t,
+        spec,
+        sent: None,
+        errors: &errors,
+    };
     let mut typed: Vec<Row> = spec.sizes.sizes.iter().map(Row::of).collect();
     let spare = match typed.len() {
         0 => rows::FIRST,
@@ -93,7 +106,9 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer 
         rows: typed,
         spare: Row::spare(0),
         base: spec.header.base_size.clone(),
-        errors: Errors::default(),
+        own: listed::own_nodes(desk, Section::Sizes),
+        lengths: listed::made(desk, Section::Sizes, 0),
+        errors,
     })
 }
 
@@ -106,8 +121,8 @@ pub async fn save(sent: Sent) -> Answer {
         .into_iter()
         .map(|key| Row::read(t, fields, key, &mut errors))
         .collect();
+    let mut spec = listed::read(&sent, Section::Sizes, &press, &mut errors)?;
     if errors.is_empty() {
-        let mut spec = sent.draft.spec.clone();
         let world = sent.app.store.world();
         let kept = typed.into_iter().filter(|row| !row.is_blank());
         spec.sizes.sizes = kept
@@ -124,6 +139,14 @@ pub async fn save(sent: Sent) -> Answer {
             .collect();
         return go(&sent.keep(&spec, &press.then()).await?);
     }
+    let desk = Desk {
+        t,
+        spec: &sent.draft.spec,
+        sent: Some(fields),
+        errors: &errors,
+    };
+    let own = listed::own_nodes(desk, Section::Sizes);
+    let lengths = listed::made(desk, Section::Sizes, 0);
     page_again(&SizesPage {
         t,
         frame: sent.who.frame(),
@@ -131,6 +154,8 @@ pub async fn save(sent: Sent) -> Answer {
         rows: typed,
         spare: Row::spare(0),
         base: sent.draft.spec.header.base_size.clone(),
+        own,
+        lengths,
         errors,
     })
 }

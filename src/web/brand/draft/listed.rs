@@ -1,0 +1,285 @@
+//! Sections that are lists: their rows, with the fields that tell one from another. All fields of an
+//! item are on its own page.
+
+use askama::Template;
+use serde_json::{Map, Value as Json, json};
+
+use super::rows::{self, Press};
+use super::typed::{Desk, Node, Reader};
+use super::{SectionPage, Sent};
+use crate::language::Text;
+use crate::spec::Spec;
+use crate::spec::document::*;
+use crate::web::form::Errors;
+use crate::web::frame::Frame;
+use crate::web::may::Who;
+use crate::web::page::{Answer, go, page, page_again};
+use crate::web::problem::Problem;
+
+pub type Shapes = Vec<(&'static str, Shape)>;
+
+/// A list of a section: its name in the document, what an item has, and the fields of its rows.
+struct List {
+    name: &'static str,
+    shapes: Shapes,
+    columns: &'static [&'static str],
+}
+
+fn lists(section: Section) -> Vec<List> {
+    let list = |name, shapes, columns| List {
+        name,
+        shapes,
+        columns,
+    };
+    match section {
+        Section::Sizes => vec![list("lengths", LengthOption::shapes(), &["code", "label"])],
+        Section::Materials => {
+            let columns = &["letter", "name", "kind", "supplier", "reference"];
+            vec![list("materials", Material::shapes(), columns)]
+        }
+        Section::Construction => vec![
+            list("lines", Line::shapes(), &["name", "kind"]),
+            list(
+                "callouts",
+                Callout::shapes(),
+                &["letter", "place", "text", "stitch", "seam"],
+            ),
+        ],
+        Section::Artwork => {
+            let columns = &["letter", "name", "method", "form"];
+            vec![list("artworks", Artwork::shapes(), columns)]
+        }
+        Section::Labels => {
+            let columns = &["letter", "name", "kind", "made"];
+            vec![list("labels", Label::shapes(), columns)]
+        }
+        Section::Packing => vec![
+            list("steps", Step::shapes(), &["text"]),
+            list("ratio", RatioPack::shapes(), &["name", "colourway"]),
+        ],
+        Section::Header | Section::Drawings | Section::Points | Section::Colourways => Vec::new(),
+    }
+}
+
+/// The fields of a section itself that these pages show.
+pub fn own(section: Section) -> Shapes {
+    match section {
+        Section::Sizes => {
+            let shapes = Sizes::shapes().into_iter();
+            shapes.filter(|(name, _)| *name == "system").collect()
+        }
+        Section::Labels => Labels::shapes(),
+        Section::Packing => Packing::shapes(),
+        _ => Vec::new(),
+    }
+}
+
+#[derive(Template)]
+#[template(path = "brand/listed.html")]
+struct ListedPage {
+    t: Text,
+    frame: Frame,
+    page: SectionPage,
+    own: Vec<Node>,
+    lists: Vec<Table>,
+    errors: Errors,
+}
+
+/// A list as it stands in the form.
+pub struct Table {
+    pub name: &'static str,
+    pub heads: Vec<String>,
+    pub rows: Vec<Row>,
+}
+
+pub struct Row {
+    pub key: String,
+    pub cells: Vec<Node>,
+}
+
+impl Row {
+    pub fn is_new(&self) -> bool {
+        rows::is_new(&self.key)
+    }
+
+    pub fn at(&self, field: &str) -> String {
+        rows::at(&self.key, field)
+    }
+}
+
+impl List {
+    fn columns(&self) -> Shapes {
+        let columns = self.columns.iter().filter_map(|column| {
+            let found = self.shapes.iter().find(|(name, _)| name == column);
+            found.cloned()
+        });
+        columns.collect()
+    }
+
+    fn table(&self, desk: Desk<'_>, items: &[Json], more: usize) -> Table {
+        let columns = self.columns();
+        let row = |key: String, item: Option<&Json>| Row {
+            cells: desk.nodes(&key, &columns, item),
+            key,
+        };
+        let rows = match desk.sent {
+            Some(sent) => {
+                let keys = sent.all(self.name).map(str::to_owned);
+                keys.map(|key| row(key, None)).collect()
+            }
+            None => {
+                let held = items.iter().map(|item| row(id_of(item), Some(item)));
+                let new = (1..=rows::SPARE + more).map(|n| {
+                    // The lists of a page share their fields' names: each has its own new rows.
+                    row(format!("{}-{}", rows::new_key(n), self.name), None)
+                });
+                held.chain(new).collect()
+            }
+        };
+        Table {
+            name: self.name,
+            heads: columns
+                .iter()
+                .map(|(name, _)| desk.t.field(name).to_string())
+                .collect(),
+            rows,
+        }
+    }
+}
+
+pub fn id_of(item: &Json) -> String {
+    let id = item.get("id").and_then(Json::as_str);
+    id.unwrap_or_default().to_owned()
+}
+
+/// A section of the spec as JSON, absent ones as an empty object.
+pub fn section_of(spec: &Spec, section: Section) -> Map<String, Json> {
+    let mut whole = serde_json::to_value(spec).expect("a spec is JSON");
+    match whole.get_mut(section.name()).map(Json::take) {
+        Some(Json::Object(section)) => section,
+        _ => Map::new(),
+    }
+}
+
+pub fn with_section(
+    spec: &Spec,
+    section: Section,
+    content: Map<String, Json>,
+) -> Result<Spec, Problem> {
+    let mut whole = serde_json::to_value(spec).expect("a spec is JSON");
+    whole[section.name()] = Json::Object(content);
+    // Numbers of a form can be too large for their fields, no more: those were read one by one.
+    serde_json::from_value(whole).map_err(|_| Problem::BadForm)
+}
+
+fn items<'a>(section: &'a Map<String, Json>, list: &str) -> &'a [Json] {
+    let list = section.get(list).and_then(Json::as_array);
+    list.map(Vec::as_slice).unwrap_or_default()
+}
+
+/// The tables of a section's lists.
+pub fn made(desk: Desk<'_>, section: Section, more: usize) -> Vec<Table> {
+    let content = section_of(desk.spec, section);
+    let tables = lists(section).into_iter();
+    tables
+        .map(|list| list.table(desk, items(&content, list.name), more))
+        .collect()
+}
+
+/// The inputs of the section's own fields.
+pub fn own_nodes(desk: Desk<'_>, section: Section) -> Vec<Node> {
+    let content = Json::Object(section_of(desk.spec, section));
+    desk.nodes("", &own(section), Some(&content))
+}
+
+pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer {
+    let errors = Errors::default();
+    let desk = Desk {
+        t: who.t,
+        spec,
+        sent: None,
+        errors: &errors,
+    };
+    let section = around.section;
+    page(&ListedPage {
+        t: who.t,
+        frame: who.frame(),
+        own: own_nodes(desk, section),
+        lists: made(desk, section, more),
+        page: around,
+        errors,
+    })
+}
+
+pub async fn save(sent: Sent) -> Answer {
+    let t = sent.who.t;
+    let press = Press::of(&sent.form.fields);
+    let mut errors = Errors::default();
+    let spec = read(&sent, sent.section, &press, &mut errors)?;
+    if errors.is_empty() {
+        return go(&sent.keep(&spec, &press.then()).await?);
+    }
+    let desk = Desk {
+        t,
+        spec: &sent.draft.spec,
+        sent: Some(&sent.form.fields),
+        errors: &errors,
+    };
+    let section = sent.section;
+    let own = own_nodes(desk, section);
+    let lists = made(desk, section, 0);
+    page_again(&ListedPage {
+        t,
+        frame: sent.who.frame(),
+        page: sent.around().await?,
+        own,
+        lists,
+        errors,
+    })
+}
+
+/// The draft with the section's own fields and rows as they were sent.
+pub fn read(
+    sent: &Sent,
+    section: Section,
+    press: &Press,
+    errors: &mut Errors,
+) -> Result<Spec, Problem> {
+    let spec = &sent.draft.spec;
+    let mut content = section_of(spec, section);
+    let mut reader = Reader {
+        t: sent.who.t,
+        fields: &sent.form.fields,
+        unit: spec.header.unit,
+        spec,
+        errors,
+    };
+    reader.read("", &own(section), &mut content);
+    for list in lists(section) {
+        let columns = list.columns();
+        let old = items(&content, list.name).to_vec();
+        let mut kept = Vec::new();
+        for key in rows::keys(&sent.form.fields, list.name, press)? {
+            let before = old.iter().find(|item| id_of(item) == key);
+            let mut item = match before {
+                Some(Json::Object(item)) => item.clone(),
+                _ => Map::new(),
+            };
+            reader.read(&key, &columns, &mut item);
+            if before.is_none() && item.is_empty() {
+                continue;
+            }
+            let id = match before {
+                Some(_) => key,
+                None => sent.app.store.world().id(),
+            };
+            item.insert("id".to_owned(), json!(id));
+            kept.push(Json::Object(item));
+        }
+        content.remove(list.name);
+        if !kept.is_empty() {
+            content.insert(list.name.to_owned(), Json::Array(kept));
+        }
+    }
+    with_section(spec, section, content)
+}

@@ -1,0 +1,289 @@
+//! One item of a section with all of its fields.
+
+use askama::Template;
+use axum::extract::{Path, State};
+use serde_json::{Map, Value as Json, json};
+
+use super::listed::{Shapes, id_of, section_of, with_section};
+use super::typed::{Desk, Node, Reader};
+use super::{SectionPage, Sent, rows};
+use crate::access::act;
+use crate::language::Text;
+use crate::spec::document::*;
+use crate::spec::{ItemId, Spec};
+use crate::web::form::{Errors, Form};
+use crate::web::frame::Frame;
+use crate::web::may::MayOn;
+use crate::web::page::{Answer, go, page, page_again};
+use crate::web::problem::Problem;
+use crate::web::{App, refusal, upload};
+
+#[derive(Template)]
+#[template(path = "brand/one.html")]
+struct OnePage {
+    t: Text,
+    frame: Frame,
+    page: SectionPage,
+    item: ItemId,
+    /// Letter and name.
+    title: String,
+    nodes: Vec<Node>,
+    errors: Errors,
+}
+
+/// An item of a draft as JSON, with its list and what its page shows of it.
+struct One {
+    section: Section,
+    list: String,
+    at: usize,
+    item: Json,
+    shapes: Shapes,
+}
+
+impl One {
+    fn find(spec: &Spec, section: &str, id: &ItemId) -> Option<One> {
+        let section = Section::from_name(section)?;
+        let content = section_of(spec, section);
+        content.into_iter().find_map(|(list, items)| {
+            let Json::Array(items) = items else {
+                return None;
+            };
+            let mut items = items.into_iter().enumerate();
+            let (at, item) = items.find(|(_, item)| id_of(item) == id.as_str())?;
+            Some(One {
+                section,
+                shapes: shapes(spec, &list, &item)?,
+                list,
+                at,
+                item,
+            })
+        })
+    }
+}
+
+fn title(spec: &Spec, id: &ItemId) -> String {
+    let item = spec.item(id);
+    let title = item.map(|item| format!("{} {}", item.letter(), item.name()));
+    title.unwrap_or_default().trim().to_owned()
+}
+
+/// One item of a section, with all of its fields.
+pub async fn show(
+    may: MayOn<act::Review>,
+    State(app): State<App>,
+    Path((_, section, id)): Path<(String, String, String)>,
+) -> Answer {
+    let draft = app.store.draft(&may.permit).await?;
+    let id = ItemId::new(id);
+    let one = One::find(&draft.spec, &section, &id).ok_or(Problem::NotFound)?;
+    let errors = Errors::default();
+    let desk = Desk {
+        t: may.who.t,
+        spec: &draft.spec,
+        sent: None,
+        errors: &errors,
+    };
+    let nodes = desk.nodes(id.as_str(), &one.shapes, Some(&one.item));
+    page(&OnePage {
+        t: may.who.t,
+        frame: may.who.frame(),
+        page: SectionPage::new(&app, may.who.t, &may.permit, one.section, &draft).await?,
+        title: title(&draft.spec, &id),
+        item: id,
+        nodes,
+        errors,
+    })
+}
+
+pub async fn save(
+    may: MayOn<act::Write>,
+    State(app): State<App>,
+    Path((_, section, id)): Path<(String, String, String)>,
+    form: Form,
+) -> Answer {
+    let draft = app.store.draft(&may.permit.also()?).await?;
+    let id = ItemId::new(id);
+    let one = One::find(&draft.spec, &section, &id).ok_or(Problem::NotFound)?;
+    let mut sent = Sent {
+        base: form.fields.number("version").ok_or(Problem::BadForm)?,
+        app,
+        who: may.who,
+        permit: may.permit,
+        section: one.section,
+        draft,
+        form,
+    };
+    let mut errors = Errors::default();
+    let mut item = one.item.as_object().cloned().unwrap_or_default();
+    let mut reader = Reader {
+        t: sent.who.t,
+        fields: &sent.form.fields,
+        unit: sent.draft.spec.header.unit,
+        spec: &sent.draft.spec,
+        errors: &mut errors,
+    };
+    reader.read(id.as_str(), &one.shapes, &mut item);
+    take_files(&mut sent, &id, &one.shapes, &mut item, &mut errors).await?;
+    if errors.is_empty() {
+        let mut content = section_of(&sent.draft.spec, one.section);
+        content[&one.list][one.at] = Json::Object(item);
+        let spec = with_section(&sent.draft.spec, one.section, content)?;
+        let then = format!("#row-{id}");
+        return go(&sent.keep(&spec, &then).await?);
+    }
+    let desk = Desk {
+        t: sent.who.t,
+        spec: &sent.draft.spec,
+        sent: Some(&sent.form.fields),
+        errors: &errors,
+    };
+    let nodes = desk.nodes(id.as_str(), &one.shapes, Some(&one.item));
+    page_again(&OnePage {
+        t: sent.who.t,
+        frame: sent.who.frame(),
+        page: sent.around().await?,
+        title: title(&sent.draft.spec, &id),
+        item: id,
+        nodes,
+        errors,
+    })
+}
+
+/// Keeps the originals that came with the form, each for the field that it was chosen in.
+async fn take_files(
+    sent: &mut Sent,
+    id: &ItemId,
+    shapes: &Shapes,
+    item: &mut Map<String, Json>,
+    errors: &mut Errors,
+) -> Result<(), Problem> {
+    for brought in std::mem::take(&mut sent.form.uploads) {
+        let field = brought.field.clone();
+        let known = shapes
+            .iter()
+            .find(|(name, shape)| *shape == Shape::File && rows::at(id.as_str(), name) == field);
+        let Some((name, _)) = known else {
+            return Err(Problem::BadForm);
+        };
+        match upload::drawing(&sent.app, &sent.permit, brought).await {
+            Ok(drawn) => {
+                item.insert((*name).to_owned(), json!(drawn.file));
+                if *name == "file" {
+                    item.insert("pixels_across".to_owned(), json!(drawn.width));
+                    item.insert("pixels_down".to_owned(), json!(drawn.height));
+                }
+            }
+            Err(Problem::Upload(why)) => errors.add(field, refusal::upload(sent.who.t, &why)),
+            Err(other) => return Err(other),
+        }
+    }
+    Ok(())
+}
+
+/// Whether an item's field is to be mended on the item's own page: all of them where a section has
+/// no grid, and those that the grids leave out.
+pub fn has_page(section: Section, field: Option<&str>) -> bool {
+    let outer = field.and_then(|field| field.split('.').next());
+    let Some(outer) = outer else {
+        return false;
+    };
+    match section {
+        Section::Header | Section::Drawings => false,
+        Section::Sizes => IN_SIZE.contains(&outer),
+        Section::Points => {
+            IN_POINT.contains(&outer) && !matches!(field, Some("how.start" | "how.end"))
+        }
+        Section::Colourways => IN_COLOURWAY.contains(&outer),
+        _ => true,
+    }
+}
+
+const IN_SIZE: [&str; 2] = ["body", "ages"];
+const IN_COLOURWAY: [&str; 2] = ["number", "pieces"];
+const IN_POINT: [&str; 8] = [
+    "measure",
+    "how",
+    "part",
+    "panel",
+    "tolerances",
+    "pair_limit",
+    "stretched_min",
+    "lengths",
+];
+
+/// What an item of a list has on its own page. The grids have the rest of sizes, points and
+/// colourways.
+fn shapes(spec: &Spec, list: &str, item: &Json) -> Option<Shapes> {
+    let only = |shapes: Shapes, fields: &[&str]| {
+        let kept = shapes.into_iter().filter(|(name, _)| fields.contains(name));
+        kept.collect()
+    };
+    Some(match list {
+        "sizes" => only(Size::shapes(), &IN_SIZE),
+        "points" => {
+            let mut shapes: Shapes = only(Point::shapes(), &IN_POINT);
+            if spec.sizes.lengths.is_empty() {
+                shapes.retain(|(name, _)| *name != "lengths");
+            }
+            for (name, shape) in &mut shapes {
+                if let (&mut "how", Shape::Record(how)) = (name, shape) {
+                    how.retain(|(name, _)| matches!(*name, "closure" | "side"));
+                }
+            }
+            shapes
+        }
+        "colourways" => only(Colourway::shapes(), &IN_COLOURWAY),
+        "lengths" => LengthOption::shapes(),
+        "materials" => of_kind(Material::shapes(), item),
+        "lines" => Line::shapes(),
+        "callouts" => Callout::shapes(),
+        "artworks" => Artwork::shapes(),
+        "labels" => Label::shapes(),
+        "steps" => Step::shapes(),
+        "ratio" => RatioPack::shapes(),
+        _ => return None,
+    })
+}
+
+/// A zip has teeth, a fabric a mass: what a material of this kind can have.
+fn of_kind(shapes: Shapes, item: &Json) -> Shapes {
+    use MaterialKind::*;
+    let kind = item.get("kind").and_then(Json::as_str);
+    let kind = kind.and_then(MaterialKind::from_word);
+    let fabric = matches!(
+        kind,
+        Some(WovenFabric | KnittedFabric | OtherFabric | Interlining | Padding)
+    );
+    let fibrous = fabric
+        || matches!(
+            kind,
+            Some(Drawcord | Elastic | Tape | Webbing | Thread | Label | HookAndLoop | Patch)
+        );
+    let metal = matches!(kind, Some(Zip | Eyelet | Button | Snap | Buckle | CordTip));
+    let mut shapes = shapes;
+    shapes.retain(|(name, _)| match *name {
+        "fabric" => fabric,
+        "composition" | "component" | "care" => fibrous,
+        "zip" => kind == Some(Zip),
+        "cord" => kind == Some(Drawcord),
+        "metal_on_skin" => metal,
+        "size" | "length" | "length_by_size" | "branding" | "branding_method" => !fabric,
+        _ => true,
+    });
+    let other = match kind {
+        Some(WovenFabric) => "knitted",
+        Some(KnittedFabric) => "woven",
+        _ => "",
+    };
+    for (_, shape) in &mut shapes {
+        let Shape::Record(fields) = shape else {
+            continue;
+        };
+        for (_, shape) in fields {
+            if let Shape::OneOf(shapes) = shape {
+                shapes.retain(|(name, _)| *name != other);
+            }
+        }
+    }
+    shapes
+}
