@@ -58,17 +58,20 @@ words! {
 impl Text {
     /// What the value of a set is called that the document holds by this name.
     pub fn word(self, kind: &str, word: &str) -> Message {
-        self.say(&format!("word-{kind}-{}", word.replace('_', "-")))
+        let word = word.replace('_', "-");
+        self.say(&format!("word-{kind}-{word}"))
     }
 
     /// What a list of the document is called, by its name in it.
     pub fn list(self, list: &str) -> Message {
-        self.say(&format!("list-{}", list.replace('_', "-")))
+        let list = list.replace('_', "-");
+        self.say(&format!("list-{list}"))
     }
 
     /// What a field of the document is called: `how.start`, `base_size`.
     pub fn field(self, field: &str) -> Message {
-        self.say(&format!("field-{}", field.replace(['.', '_'], "-")))
+        let field = field.replace(['.', '_'], "-");
+        self.say(&format!("field-{field}"))
     }
 }
 

@@ -34,7 +34,7 @@ macro_rules! assets {
 assets! {
     // One sheet instead of ten: on a slow line every further file costs a round trip.
     "look.css" "text/css; charset=utf-8" [
-        "fellseam.css" "frame.css" "form.css" "table.css" "grid.css" "drawing.css" "measure.css"
+        "fellseam.css" "frame.css" "form.css" "group.css" "table.css" "grid.css" "drawing.css" "measure.css"
         "thread.css" "exchange.css" "tray.css"
     ];
     "print.css" "text/css; charset=utf-8" ["print.css"];

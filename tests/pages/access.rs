@@ -49,8 +49,8 @@ const TABLE: &str = "
     GET  /styles/{style}                                   s y y y y y x x
     GET  /styles/{style}/draft/{section}                   s y y y x x x x
     POST /styles/{style}/draft/{section}                   s y y n x x x x
-    GET  /styles/{style}/draft/{section}/{item}            s y y y n n x x
-    POST /styles/{style}/draft/{section}/{item}            s y y n n n x x
+    GET  /styles/{style}/draft/{section}/{item}            s x x x x x x x
+    POST /styles/{style}/draft/{section}/{item}            s x x n x x x x
     POST /styles/{style}/draft/points/grade                s y y n x x x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x
     POST /styles/{style}/draft/conflict/{save}             s x x n x x x x

@@ -41,7 +41,7 @@ on_both! {
         page.must_see("Somebody saved this section while you were writing.");
         page.must_see("Saved by Nell");
         let of_c = page.all("fieldset:has([name=\"item.point-c\"])");
-        assert!(of_c[0].contains("28 3/4") && of_c[0].contains("Base 29"), "{of_c:?}");
+        assert!(of_c[0].contains("28 3/4") && of_c[0].contains("Base value 29"), "{of_c:?}");
         assert!(!of_c[0].contains("Tol"), "only what differs: {of_c:?}");
         // What only Nell changed is hers already, and what only Iris changed is Iris's.
         let form = page.form(&conflict);

@@ -108,7 +108,7 @@ macro_rules! records {
         impl $crate::spec::document::Held for $name {
             fn shape() -> $crate::spec::document::Shape {
                 $crate::spec::document::Shape::Record(
-                    <Self as $crate::spec::document::Record>::shapes(),
+                    $crate::spec::document::shapes_of::<Self>(),
                 )
             }
 
@@ -140,7 +140,7 @@ macro_rules! records {
                 $crate::spec::document::Shape::Group(vec![
                     $((
                         stringify!($field),
-                        <$type as $crate::spec::document::Held>::shape(),
+                        $crate::spec::document::shape_of::<$type>(),
                     ),)*
                 ])
             }
@@ -188,7 +188,7 @@ macro_rules! record {
             fn shapes() -> Vec<(&'static str, $crate::spec::document::Shape)> {
                 vec![$((
                     stringify!($field),
-                    <$type as $crate::spec::document::Held>::shape(),
+                    $crate::spec::document::shape_of::<$type>(),
                 ),)*]
             }
 

@@ -139,6 +139,20 @@ pub trait Held {
     fn hold(&self, name: &'static str, fields: &mut Fields);
 }
 
+/// What a field of this type takes.
+pub fn shape_of<H: Held>() -> Shape {
+    H::shape()
+}
+
+fn shape_of_leaf<L: Leaf>() -> Shape {
+    L::shape()
+}
+
+/// The fields of a record.
+pub fn shapes_of<R: Record>() -> Vec<(&'static str, Shape)> {
+    R::shapes()
+}
+
 /// A declared struct of the document.
 pub trait Record: Clone + PartialEq {
     /// Its fields in their order, by their names in the document.
@@ -238,7 +252,7 @@ macro_rules! always {
     ($($type:ty)*) => {$(
         impl Held for $type {
             fn shape() -> Shape {
-                <$type as Leaf>::shape()
+                shape_of_leaf::<$type>()
             }
 
             fn is_absent(&self) -> bool {

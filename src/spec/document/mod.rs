@@ -23,7 +23,7 @@ pub use colourways::*;
 pub use construction::*;
 pub(super) use declare::words;
 pub use drawings::*;
-pub use field::{Fields, Held, Identified, Leaf, Record, Shape, Value, Word};
+pub use field::{Fields, Held, Identified, Leaf, Record, Shape, Value, Word, shape_of, shapes_of};
 pub use header::*;
 pub use labels::*;
 pub use materials::*;
