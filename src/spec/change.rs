@@ -33,7 +33,7 @@ pub struct Change {
     pub within: Option<ItemId>,
     pub kind: Kind,
     /// The field of the document: `minus`, `how.start`, `cell`. Nothing where the whole item was
-    /// added, removed, moved or re-graded.
+    /// added, removed, moved or re-graded. A picture's `file` carries its size, as a group.
     pub field: Option<Cow<'static, str>>,
     /// What it was, unless it was absent.
     pub old: Option<Value>,

@@ -29,7 +29,7 @@ pub fn sizes(old: &Sizes, new: &Sizes, changes: &mut Vec<Change>) {
 pub fn drawings(old: &Drawings, new: &Drawings, changes: &mut Vec<Change>) {
     let place = of(Section::Drawings);
     let each = |old: &Drawing, new: &Drawing, changes: &mut Vec<Change>| {
-        fields(place("drawings"), Some(&new.id), old, new, changes);
+        with_file(place("drawings"), old, new, &["width", "height"], changes);
         let first = changes.len();
         let whole = |it: &Marker| Value::Marker(it.clone());
         marks(place("markers"), &old.markers, &new.markers, whole, changes);
@@ -144,7 +144,11 @@ pub fn construction(old: &Construction, new: &Construction, changes: &mut Vec<Ch
 
 pub fn artwork(old: &Artworks, new: &Artworks, changes: &mut Vec<Change>) {
     let place = of(Section::Artwork)("artworks");
-    items(place, &old.artworks, &new.artworks, changes);
+    let size = ["pixels_across", "pixels_down"];
+    let each = |old: &Artwork, new: &Artwork, changes: &mut Vec<Change>| {
+        with_file(place, old, new, &size, changes);
+    };
+    compare(place, &old.artworks, &new.artworks, whole, changes, each);
 }
 
 pub fn labels(old: &Labels, new: &Labels, changes: &mut Vec<Change>) {
@@ -179,6 +183,49 @@ fn items<T: Identified + Record + Serialize>(
             fields(place, Some(new.id()), old, new, changes);
         }
     });
+}
+
+/// The fields of an item with a picture. What is read off the file changes with it: one change of
+/// `file` carries the file and its size, each as far as it is there.
+fn with_file<T: Identified + Record>(
+    place: Place,
+    old: &T,
+    new: &T,
+    size: &[&'static str],
+    changes: &mut Vec<Change>,
+) {
+    if old == new {
+        return;
+    }
+    let first = changes.len();
+    fields(place, Some(new.id()), old, new, changes);
+    let of_file = |change: &Change| {
+        let field = change.field.as_deref();
+        field.is_some_and(|field| field == "file" || size.contains(&field))
+    };
+    let Some(at) = changes[first..].iter().position(of_file) else {
+        return;
+    };
+    let picture = |item: &T| {
+        let fields = item.fields();
+        let names = std::iter::once("file").chain(size.iter().copied());
+        let held = names.filter_map(|name| {
+            let (_, value) = fields.iter().find(|(field, _)| field == name)?;
+            Some((name, value.clone()))
+        });
+        let held: Vec<_> = held.collect();
+        (!held.is_empty()).then_some(Value::Group(held))
+    };
+    let mut rest = changes.split_off(first);
+    rest[at] = Change {
+        field: Some("file".into()),
+        old: picture(old),
+        new: picture(new),
+        ..Change::new(place, Some(new.id()), Kind::Changed)
+    };
+    let kept = rest.into_iter().enumerate();
+    let kept = kept.filter(|(index, change)| *index == at || !of_file(change));
+    changes.extend(kept.map(|(_, change)| change));
 }
 
 fn whole<T: Serialize>(item: &T) -> Value {

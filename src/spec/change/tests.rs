@@ -308,7 +308,7 @@ const EDITS: &[Edit] = {
         (|s| s.drawings.drawings[0].view = View::Back, Drawings, Some("drawing-front"), None, Some("view")),
         (|s| s.drawings.drawings[0].title.clear(), Drawings, Some("drawing-front"), None, Some("title")),
         (|s| s.drawings.drawings[0].file = Digest::of(b"2"), Drawings, Some("drawing-front"), None, Some("file")),
-        (|s| s.drawings.drawings[0].width = 1, Drawings, Some("drawing-front"), None, Some("width")),
+        (|s| s.drawings.drawings[0].width = 1, Drawings, Some("drawing-front"), None, Some("file")),
         (|s| s.drawings.drawings[0].markers[0].x = 1, Drawings, Some("marker-a"), Some("drawing-front"), None),
         (|s| { s.drawings.drawings[0].markers.remove(0); }, Drawings, Some("marker-a"), Some("drawing-front"), None),
         (|s| { s.drawings.drawings.clear(); }, Drawings, Some("drawing-front"), None, None),
@@ -349,6 +349,39 @@ fn each_edit_is_found_exactly() {
         assert_eq!(change.field.as_deref(), *field, "edit {number}");
         assert_ne!(change.old, change.new, "edit {number}");
     }
+}
+
+#[test]
+fn a_picture_that_was_replaced_is_one_change() {
+    let changes = after(|spec| {
+        let drawing = &mut spec.drawings.drawings[0];
+        drawing.file = Digest::of(b"drawn again");
+        (drawing.width, drawing.height) = (1200, 900);
+        drawing.title = "Front view".to_owned();
+    });
+    let fields: Vec<_> = changes.iter().map(|it| it.field.as_deref()).collect();
+    assert_eq!(fields, [Some("title"), Some("file")]);
+    let picture = |file: &[u8], width, height| {
+        Some(Value::Group(vec![
+            ("file", Value::File(Digest::of(file))),
+            ("width", Value::Number(width)),
+            ("height", Value::Number(height)),
+        ]))
+    };
+    assert_eq!(changes[1].old, picture(b"front", 800, 900));
+    assert_eq!(changes[1].new, picture(b"drawn again", 1200, 900));
+
+    // Of an artwork, what its file has; other fields stay changes of their own.
+    let changes = after(|spec| {
+        let artwork = &mut spec.artwork.artworks[0];
+        artwork.file = None;
+        artwork.pixels_across = Some(640);
+        artwork.note = "Mind the edge.".to_owned();
+    });
+    let fields: Vec<_> = changes.iter().map(|it| it.field.as_deref()).collect();
+    assert_eq!(fields, [Some("file"), Some("note")]);
+    let pixels = Value::Group(vec![("pixels_across", Value::Number(640))]);
+    assert_eq!(changes[0].new, Some(pixels));
 }
 
 #[test]

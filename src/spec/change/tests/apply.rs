@@ -129,6 +129,21 @@ fn set(json: &mut Json, field: &str, change: &Change) {
         holder = object(holder.entry(outer).or_insert_with(|| json!({})));
         name = inner;
     }
+    let members = |side: &Option<Value>| match side {
+        // A picture: several fields as one.
+        Some(Value::Group(members)) if field == "file" => members.clone(),
+        _ => Vec::new(),
+    };
+    let (old, new) = (members(&change.old), members(&change.new));
+    for (name, _) in &old {
+        holder.remove(*name);
+    }
+    for (name, value) in &new {
+        holder.insert((*name).to_owned(), serde_json::to_value(value).unwrap());
+    }
+    if !old.is_empty() || !new.is_empty() {
+        return;
+    }
     match &change.new {
         Some(value) => holder.insert(name.to_owned(), serde_json::to_value(value).unwrap()),
         None => holder.remove(name),
