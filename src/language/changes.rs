@@ -1,11 +1,14 @@
-//! A change list in a reader's words: one line for each change.
+//! A change list in a reader's words: one line for each change, as a colleague would note it.
+
+mod narrow;
 
 use crate::spec::change::{Change, Kind, SizeValue, Value, Version};
-use crate::spec::document::{BlowUp, DimensionLine, Marker};
+use crate::spec::document::{BlowUp, DimensionLine, Grade, Marker};
 use crate::spec::{DecimalSign, Item, ItemId, Length, Section, Spec, Unit};
 
 use super::message::{Message, Text};
-use super::names::Named;
+use super::values::Words;
+use narrow::{Part, narrow};
 
 /// One change, ready to be read.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -21,12 +24,18 @@ pub struct ChangeLine {
     pub is_part: bool,
     /// The item in the brand's words; of the header, the field.
     pub name: String,
-    /// Added, removed, changed ...
+    /// A field of it changed: what `kind` says by itself is no news.
+    pub changed: bool,
+    /// `material added`, `re-lettered`, `changed` ...
     pub kind: String,
-    /// What of the item changed; empty where it is the whole.
+    /// What of the item changed, and where in it; empty where it is the whole.
     pub field: String,
+    /// What differs of the old value and of the new one. One of them alone is the part of a list
+    /// that was removed or added.
     pub old: Option<String>,
     pub new: Option<String>,
+    /// How far it reaches: `4 sizes change, base M does not`. May be empty.
+    pub effect: String,
     /// Every size whose value moved.
     pub sizes: Vec<SizeLine>,
 }
@@ -38,6 +47,8 @@ pub struct SizeLine {
     pub base: bool,
     pub old: Option<String>,
     pub new: Option<String>,
+    /// The symbol of the master unit.
+    pub unit: &'static str,
     /// The new value in the other unit, as a reference, with its unit.
     pub reference: Option<String>,
 }
@@ -58,19 +69,6 @@ pub fn shown(number: String) -> String {
     }
 }
 
-impl Named for Kind {
-    fn name(&self, t: Text) -> Message {
-        t.say(match self {
-            Kind::Added { .. } => "change-added",
-            Kind::Removed => "change-removed",
-            Kind::Moved { .. } => "change-moved",
-            Kind::Relettered => "change-relettered",
-            Kind::Changed => "change-changed",
-            Kind::Regraded => "change-regraded",
-        })
-    }
-}
-
 impl Text {
     /// The lines of a change list, in its order.
     pub fn change_lines(
@@ -88,6 +86,67 @@ impl Text {
         };
         changes.iter().map(|change| teller.line(change)).collect()
     }
+
+    /// A change as one sentence, with every size that it moves.
+    pub fn change_sentence(self, line: &ChangeLine) -> String {
+        let subject = format!("{} {}", line.letter, line.name);
+        let mut what: Vec<String> = Vec::new();
+        if !line.changed {
+            what.push(line.kind.clone());
+        }
+        if !line.field.is_empty() {
+            what.push(line.field.clone());
+        }
+        // A packing step is a sentence itself.
+        let mut told = subject.trim().trim_end_matches('.').to_owned();
+        let mut say = |what: String| {
+            told = match told.is_empty() {
+                true => what,
+                false => self
+                    .say("change-told")
+                    .with("subject", &told)
+                    .with("what", what)
+                    .to_string(),
+            };
+        };
+        if !what.is_empty() {
+            say(what.join(" "));
+        }
+        let value = self.from_to(line.old.as_ref(), line.new.as_ref());
+        if !value.is_empty() {
+            say(value);
+        }
+        if !line.effect.is_empty() {
+            told = self
+                .say("change-effect")
+                .with("what", &told)
+                .with("effect", &line.effect)
+                .to_string();
+        }
+        let sizes = line.sizes.iter().map(|size| {
+            self.say("change-size")
+                .with("size", &size.code)
+                .with("value", self.from_to(size.old.as_ref(), size.new.as_ref()))
+                .with("unit", size.unit)
+                .to_string()
+        });
+        let sizes: Vec<String> = sizes.collect();
+        match sizes.is_empty() {
+            true => told,
+            false => format!("{told}. {}", sizes.join(", ")),
+        }
+    }
+
+    fn from_to(self, old: Option<&String>, new: Option<&String>) -> String {
+        match (old, new) {
+            (Some(old), Some(new)) => self
+                .say("change-from-to")
+                .with("old", old)
+                .with("new", new)
+                .to_string(),
+            (one, other) => one.or(other).cloned().unwrap_or_default(),
+        }
+    }
 }
 
 /// Both versions, to find the names of what changed.
@@ -98,57 +157,23 @@ struct Teller<'a> {
     sign: DecimalSign,
 }
 
-impl Teller<'_> {
+impl<'a> Teller<'a> {
     fn line(&self, change: &Change) -> ChangeLine {
         let t = self.t;
         let item = change.item.as_ref().and_then(|id| self.find(id));
-        let field = change.field.as_deref();
-        let field = field.map(|field| t.field(field).to_string());
-        let (name, field) = match item {
-            None => (field.unwrap_or_default(), String::new()),
+        let mut told = self.told(change);
+        let name = match item {
+            // A field of the section is what the line is about.
+            None => std::mem::take(&mut told.field).join(", "),
             Some(
-                drawn @ (Item::Marker(Marker { item, .. })
+                Item::Marker(Marker { item, .. })
                 | Item::DimensionLine(DimensionLine { item, .. })
-                | Item::BlowUp(BlowUp { drawing: item, .. })),
-            ) => (
-                t.item(item, &self.specs()),
-                self.on_drawing(drawn, change.within.as_ref()),
-            ),
+                | Item::BlowUp(BlowUp { drawing: item, .. }),
+            ) => t.item(item, &self.specs()),
             Some(Item::Drawing(drawing)) if drawing.title.is_empty() => {
-                (t.name(&drawing.view).to_string(), field.unwrap_or_default())
+                t.name(&drawing.view).to_string()
             }
-            Some(item) => {
-                let within = change.within.as_ref().map(|colourway| {
-                    t.say("change-in-colourway")
-                        .with("colourway", t.item(colourway, &self.specs()))
-                        .to_string()
-                });
-                let field = [field, within].into_iter().flatten().collect::<Vec<_>>();
-                (item.name().to_owned(), field.join(", "))
-            }
-        };
-        let (old, new) = match change.kind {
-            Kind::Moved { from, to } => {
-                let place = |at: usize| t.say("change-place").with("place", at + 1).to_string();
-                (Some(place(from)), Some(place(to)))
-            }
-            // The whole item stands in the line's head.
-            Kind::Added { .. } | Kind::Removed => (None, None),
-            _ if change.field.is_none() && change.old.is_none() && change.new.is_none() => {
-                (None, None)
-            }
-            _ => {
-                let value = |value: &Option<Value>, spec| match value {
-                    Some(value) => t
-                        .words(spec, self.sign)
-                        .value(value, change.field.as_deref()),
-                    None => t.say("change-empty").to_string(),
-                };
-                (
-                    Some(value(&change.old, self.old.spec)),
-                    Some(value(&change.new, self.new.spec)),
-                )
-            }
+            Some(item) => item.name().to_owned(),
         };
         ChangeLine {
             section: change.section,
@@ -163,15 +188,125 @@ impl Teller<'_> {
             },
             is_part: matches!(item, Some(Item::Part(_))),
             name,
-            kind: t.name(&change.kind).to_string(),
-            field,
-            old,
-            new,
+            changed: change.kind == Kind::Changed && !marks_the_same(change),
+            kind: self.kind(change, item),
+            field: told.field.join(", "),
+            old: told.old,
+            new: told.new,
+            effect: self.effect(change),
             sizes: match &change.item {
                 Some(point) => self.sizes(point, &change.sizes),
                 None => Vec::new(),
             },
         }
+    }
+
+    fn kind(&self, change: &Change, item: Option<Item<'_>>) -> String {
+        let t = self.t;
+        let what = item.map(|item| what(t, item).to_string());
+        let what = what.unwrap_or_default();
+        let message = match change.kind {
+            Kind::Added { .. } => t.say("change-added").with("what", what),
+            Kind::Removed => t.say("change-removed").with("what", what),
+            Kind::Moved { .. } => t.say("change-moved"),
+            Kind::Relettered => t.say("change-relettered"),
+            Kind::Changed if marks_the_same(change) => {
+                t.say("change-mark-moved").with("what", what)
+            }
+            Kind::Changed => t.say("change-changed"),
+            Kind::Regraded => t.say("change-regraded"),
+        };
+        message.to_string()
+    }
+
+    /// What changed of the item, and from what to what.
+    fn told(&self, change: &Change) -> Told {
+        let t = self.t;
+        let mut told = Told::default();
+        if let Some(field) = change.field.as_deref().filter(|it| *it != "letter") {
+            told.field.push(t.field(field).to_string());
+        }
+        if let Some(within) = &change.within {
+            let name = t.item(within, &self.specs());
+            let on_a_drawing = change.section == Section::Drawings;
+            told.field.push(match on_a_drawing {
+                true => t
+                    .say("change-on-drawing")
+                    .with("drawing", self.drawing(within))
+                    .to_string(),
+                false => t
+                    .say("change-in-colourway")
+                    .with("colourway", name)
+                    .to_string(),
+            });
+        }
+        match change.kind {
+            Kind::Moved { from, to } => {
+                let place = |at: usize| t.say("change-place").with("place", at + 1).to_string();
+                (told.old, told.new) = (Some(place(from)), Some(place(to)));
+            }
+            // The whole item stands in the line's head.
+            Kind::Added { .. } | Kind::Removed | Kind::Regraded => {}
+            Kind::Relettered | Kind::Changed => self.values(change, &mut told),
+        }
+        told
+    }
+
+    fn words(&self, version: Version<'a>, change: &Change, field: &str) -> Words<'a> {
+        let material = change
+            .item
+            .as_ref()
+            .and_then(|id| version.spec.material(id));
+        let unit = material.and_then(|material| material.consumption.unit);
+        self.t.words(version.spec, self.sign).counting(field, unit)
+    }
+
+    fn values(&self, change: &Change, told: &mut Told) {
+        let t = self.t;
+        let field = change.field.as_deref().unwrap_or_default();
+        let old = self.words(self.old, change, field);
+        let new = self.words(self.new, change, field);
+        if marks_the_same(change) {
+            let spot = |words: &Words<'_>, value: &Option<Value>| match value {
+                Some(Value::Marker(marker)) => Some(words.spot(marker.x, marker.y)),
+                other => other.as_ref().map(|value| words.value(value, None)),
+            };
+            (told.old, told.new) = (spot(&old, &change.old), spot(&new, &change.new));
+            return;
+        }
+        // Written in one unit they would look the same.
+        if let (Some(Value::Length(was)), Some(Value::Length(is))) = (&change.old, &change.new)
+            && was.nm == is.nm
+        {
+            (told.old, told.new) = (Some(old.typed(*was)), Some(new.typed(*is)));
+            return;
+        }
+        let narrowed = narrow(&new, field, change.old.as_ref(), change.new.as_ref());
+        match (&narrowed.within[..], field) {
+            ([range], "grade") => {
+                let rule = t.say("change-rule").with("range", range);
+                told.field = vec![rule.to_string()];
+            }
+            _ => told.field.extend(narrowed.within.iter().cloned()),
+        }
+        let (was, is) = (&narrowed.old, &narrowed.new);
+        let value = |words: &Words<'_>, part: &Part, other: &Part| match (part, other) {
+            (Part::Value(value), _) => Some(words.value(value, Some(&narrowed.field))),
+            (Part::Empty, Part::Value(Value::Flag(_))) => Some(t.say("change-no").to_string()),
+            (Part::Empty, _) => Some(t.say("change-empty").to_string()),
+            (Part::Unsaid, _) => None,
+        };
+        (told.old, told.new) = match (value(&old, was, is), value(&new, is, was)) {
+            (None, Some(new)) => {
+                let added = t.say("change-list-added").with("value", new);
+                (None, Some(added.to_string()))
+            }
+            (Some(old), None) => {
+                let removed = t.say("change-list-removed").with("value", old);
+                (Some(removed.to_string()), None)
+            }
+            both => both,
+        };
     }
 
     fn specs(&self) -> [&Spec; 2] {
@@ -182,19 +317,57 @@ impl Teller<'_> {
         self.new.spec.item(id).or_else(|| self.old.spec.item(id))
     }
 
-    /// A letter, a line or a circle on this drawing.
-    fn on_drawing(&self, item: Item<'_>, drawing: Option<&ItemId>) -> String {
-        let drawing = match drawing.and_then(|id| self.find(id)) {
+    fn drawing(&self, id: &ItemId) -> String {
+        match self.find(id) {
             Some(Item::Drawing(drawing)) if drawing.title.is_empty() => {
                 self.t.name(&drawing.view).to_string()
             }
             Some(item) => item.name().to_owned(),
             None => String::new(),
+        }
+    }
+
+    /// How far a change of a point's rule reaches.
+    fn effect(&self, change: &Change) -> String {
+        let t = self.t;
+        if change.kind == Kind::Regraded {
+            let point = change.item.as_ref().and_then(|id| self.new.spec.point(id));
+            return match point.and_then(|point| point.grade.as_ref()) {
+                Some(Grade::Derived { from, .. }) => t
+                    .say("change-follows")
+                    .with("point", t.item(from, &self.specs()))
+                    .to_string(),
+                _ => String::new(),
+            };
+        }
+        let of_a_rule = matches!(change.field.as_deref(), Some("step" | "base" | "grade"));
+        let point = change.item.as_ref().filter(|_| of_a_rule);
+        let charted = |version: Version<'_>, point| {
+            version
+                .chart
+                .is_some_and(|chart| chart.row(point).is_some())
         };
-        let message = match item {
-            Item::Marker(_) => self.t.say("change-letter-on").with("drawing", drawing),
-            Item::DimensionLine(_) => self.t.say("change-line-on").with("drawing", drawing),
-            _ => self.t.say("change-circle-on").with("drawing", drawing),
+        let charted = point.is_some_and(|it| charted(self.old, it) && charted(self.new, it));
+        if !charted {
+            return String::new();
+        }
+        let moved = change.sizes.iter().filter(|size| size.moved());
+        let count = moved.clone().count();
+        let base = self.new.spec.header.base_size.as_ref();
+        let base = base.filter(|base| !moved.clone().any(|size| size.size == **base));
+        let base = base.and_then(|base| self.find(base)).map(Item::letter);
+        let message = match (count, base) {
+            // Of several fields that move the values together the last one says it: the grade.
+            (0, _) if change.field.as_deref() != Some("grade") => return String::new(),
+            (0, _) => t.say("change-sizes-none"),
+            (count, _) if count == change.sizes.len() => {
+                t.say("change-sizes-all").with("count", count)
+            }
+            (count, Some(base)) => t
+                .say("change-sizes-not-base")
+                .with("count", count)
+                .with("base", base),
+            (count, None) => t.say("change-sizes-some").with("count", count),
         };
         message.to_string()
     }
@@ -206,6 +379,7 @@ impl Teller<'_> {
             Some(shown(value?.show(chart.unit, step, self.sign)))
         };
         let base = self.new.spec.header.base_size.as_ref();
+        let unit = self.new.chart.or(self.old.chart).map(|chart| chart.unit);
         let moved = sizes.iter().filter(|size| size.moved());
         let lines = moved.map(|size| SizeLine {
             code: match self.find(&size.size) {
@@ -215,6 +389,7 @@ impl Teller<'_> {
             base: base == Some(&size.size),
             old: value(size.old, self.old),
             new: value(size.new, self.new),
+            unit: unit.map_or("", Unit::symbol),
             reference: size.new.zip(self.new.chart).map(|(length, chart)| {
                 let other = other_unit(chart.unit);
                 let text = length.show(other, other.fine_step(), self.sign);
@@ -223,6 +398,46 @@ impl Teller<'_> {
         });
         lines.collect()
     }
+}
+
+/// What changed of an item, in words: where in it, and both values.
+#[derive(Default)]
+struct Told {
+    field: Vec<String>,
+    old: Option<String>,
+    new: Option<String>,
+}
+
+/// A letter, line or circle that stays on its drawing and shows the same thing.
+fn marks_the_same(change: &Change) -> bool {
+    match (&change.old, &change.new) {
+        (Some(Value::Marker(old)), Some(Value::Marker(new))) => old.item == new.item,
+        (Some(Value::Line(old)), Some(Value::Line(new))) => old.item == new.item,
+        (Some(Value::BlowUp(old)), Some(Value::BlowUp(new))) => old.drawing == new.drawing,
+        _ => false,
+    }
+}
+
+/// What kind of thing an item is.
+fn what(t: Text, item: Item<'_>) -> Message {
+    t.say(match item {
+        Item::Size(_) => "change-what-size",
+        Item::LengthOption(_) => "change-what-length",
+        Item::Drawing(_) => "change-what-drawing",
+        Item::Marker(_) => "change-what-letter",
+        Item::DimensionLine(_) => "change-what-line",
+        Item::BlowUp(_) => "change-what-circle",
+        Item::Point(_) => "change-what-point",
+        Item::Part(_) => "change-what-part",
+        Item::Colourway(_) => "change-what-colourway",
+        Item::Material(_) => "change-what-material",
+        Item::Line(_) => "change-what-seam",
+        Item::Callout(_) => "change-what-callout",
+        Item::Artwork(_) => "change-what-artwork",
+        Item::Label(_) => "change-what-label",
+        Item::Step(_) => "change-what-step",
+        Item::RatioPack(_) => "change-what-pack",
+    })
 }
 
 #[cfg(test)]

@@ -30,6 +30,7 @@
 mod changes;
 mod deeds;
 mod findings;
+mod groups;
 mod message;
 mod names;
 mod negotiate;

@@ -9,6 +9,7 @@ use crate::spec::table::Status;
 use crate::spec::units::Unit;
 
 use super::message::{Message, Text};
+use super::texts::Language;
 
 /// A value of the program that pages have a word for.
 pub trait Named {
@@ -66,6 +67,22 @@ impl Text {
     pub fn list(self, list: &str) -> Message {
         let list = list.replace('_', "-");
         self.say(&format!("list-{list}"))
+    }
+
+    /// One of the program's own words within a sentence.
+    pub(super) fn within(self, word: &str) -> String {
+        match self.language() {
+            // Small, unless it is an abbreviation.
+            Language::English => {
+                let mut letters = word.chars();
+                match (letters.next(), letters.clone().next()) {
+                    (Some(first), Some(second)) if !second.is_uppercase() => {
+                        first.to_lowercase().chain(letters).collect()
+                    }
+                    _ => word.to_owned(),
+                }
+            }
+        }
     }
 
     /// What a field of the document is called: `how.start`, `base_size`.

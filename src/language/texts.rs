@@ -15,7 +15,7 @@ pub(super) type Bundle = FluentBundle<FluentResource>;
 macro_rules! areas {
     ($tag:literal) => {
         areas!($tag:
-            "changes" "checks" "draft" "drawings" "errors" "fields" "frame" "ledger" "names" "people" "publish" "refusals" "revision"
+            "changes" "checks" "draft" "drawings" "errors" "fields" "frame" "groups" "ledger" "names" "people" "publish" "refusals" "revision"
             "rounds" "sign-in" "styles" "threads" "words")
     };
     ($tag:literal: $($area:literal)*) => {

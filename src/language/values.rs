@@ -2,8 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use crate::spec::document::{Cell, DimensionLine, Fields, Grade, Spot, Value};
-use crate::spec::{DecimalSign, Entered, ItemId, Spec};
+use crate::spec::decimal::Decimal;
+use crate::spec::document::{Cell, DimensionLine, Fields, Grade, Measured, Spot, Value, Word};
+use crate::spec::{DecimalSign, Entered, Item, ItemId, Length, Spec, Unit};
 
 use super::changes::{other_unit, shown};
 use super::message::Text;
@@ -11,9 +12,11 @@ use super::message::Text;
 /// Values of one spec in one language.
 #[derive(Debug, Clone, Copy)]
 pub struct Words<'a> {
-    t: Text,
-    spec: &'a Spec,
-    sign: DecimalSign,
+    pub(super) t: Text,
+    pub(super) spec: &'a Spec,
+    pub(super) sign: DecimalSign,
+    /// What decimals count, where a record says it in a field of its own.
+    counted: Option<Measured>,
 }
 
 /// One field in words.
@@ -30,6 +33,7 @@ impl Text {
             t: self,
             spec,
             sign,
+            counted: None,
         }
     }
 
@@ -71,26 +75,58 @@ impl Words<'_> {
     pub fn fields(&self, fields: &Fields) -> Vec<FieldWords> {
         let said = fields.iter();
         let said = said.filter(|(_, value)| *value != Value::Flag(false));
+        let unit = fields.iter().find(|(name, _)| name == "consumption.unit");
+        let unit = unit.and_then(|(_, value)| match value {
+            Value::Word { word, .. } => Measured::from_word(word),
+            _ => None,
+        });
         let said = said.map(|(name, value)| FieldWords {
             label: self.t.field(name).to_string(),
-            value: self.value(value, Some(name)),
+            value: self.counting(name, unit).value(value, Some(name)),
         });
         said.collect()
     }
 
-    /// With the other unit in brackets; a tolerance is never widened by that.
+    /// For a field of this name: what garments take is said in the material's unit.
+    pub(super) fn counting(mut self, field: &str, unit: Option<Measured>) -> Self {
+        self.counted = unit.filter(|_| field.starts_with("consumption."));
+        self
+    }
+
+    /// In the master unit, with the other one in brackets; as it was typed, where the master unit
+    /// has no such step.
     fn length(&self, length: Entered, tolerance: bool) -> String {
-        let other = other_unit(length.unit);
+        let fits = |master: &Unit| {
+            master.is_metric() == length.unit.is_metric()
+                || length.nm.is_multiple_of(master.fine_step())
+        };
+        let unit = self.spec.header.unit.filter(fits).unwrap_or(length.unit);
+        self.both_units(length.nm, unit, tolerance)
+    }
+
+    /// As it was typed, with the other unit in brackets.
+    pub(super) fn typed(&self, length: Entered) -> String {
+        self.both_units(length.nm, length.unit, false)
+    }
+
+    /// A tolerance is never widened by the other unit.
+    fn both_units(&self, length: Length, unit: Unit, tolerance: bool) -> String {
+        let other = other_unit(unit);
         let reference = if tolerance {
-            length.nm.tolerance_in(other)
+            length.tolerance_in(other)
         } else {
-            length.nm
+            length
         };
         let reference = reference.show(other, other.fine_step(), self.sign);
+        let fine = unit.fine_step();
+        let value = match length.is_multiple_of(fine) {
+            true => length.show(unit, fine, self.sign),
+            false => length.exact(unit, self.sign),
+        };
         self.t
             .say("change-both-units")
-            .with("value", shown(length.exact(self.sign)))
-            .with("unit", length.unit.symbol())
+            .with("value", shown(value))
+            .with("unit", unit.symbol())
             .with("other", shown(reference))
             .with("other-unit", other.symbol())
             .to_string()
@@ -99,32 +135,28 @@ impl Words<'_> {
     /// What a field holds; `field` is its name in the document.
     pub fn value(&self, value: &Value, field: Option<&str>) -> String {
         let t = self.t;
+        // Of nested records the inner name: what belongs together is read alike wherever it is.
+        let field = field.map(|field| field.rsplit('.').next().unwrap_or(field));
         match value {
             Value::Text(text) => text.clone(),
             Value::Flag(true) => t.say("change-yes").to_string(),
             Value::Flag(false) => t.say("change-no").to_string(),
             Value::Length(length) => self.length(*length, matches!(field, Some("minus" | "plus"))),
             Value::Number(number) => number.to_string(),
-            Value::Decimal(decimal) => shown(decimal.show(self.sign)),
+            Value::Decimal(decimal) => self.decimal(*decimal),
             Value::Word { kind, word } => t.word(kind, word).to_string(),
             Value::Unit(unit) => t.name(unit).to_string(),
             Value::Measured(state) => t.name(state).to_string(),
             Value::Item(item) => t.item(item, &[self.spec]),
             Value::File(file) => file.fingerprint(),
             Value::List(values) => {
-                let values = values.iter().map(|value| self.value(value, None));
-                values.collect::<Vec<_>>().join("; ")
+                let long = matches!(field, Some("bands" | "texts" | "evidence" | "exemptions"));
+                let values = values.iter().map(|value| self.value(value, field));
+                let values: Vec<String> = values.collect();
+                values.join(if long { "; " } else { ", " })
             }
-            Value::ByItem(values) => self.by_item(values),
-            Value::Group(values) => {
-                let values = values.iter().map(|(name, value)| {
-                    t.say("change-named")
-                        .with("name", t.field(name))
-                        .with("value", self.value(value, Some(name)))
-                        .to_string()
-                });
-                values.collect::<Vec<_>>().join(", ")
-            }
+            Value::ByItem(values) => self.by_item(values, field),
+            Value::Group(members) => self.group(field.unwrap_or_default(), members),
             Value::Grade(grade) => self.grade(grade),
             Value::Cell(cell) => t.cell(Some(cell), self.spec),
             Value::Marker(marker) => format!(
@@ -143,23 +175,38 @@ impl Words<'_> {
         }
     }
 
+    fn decimal(&self, decimal: Decimal) -> String {
+        let value = shown(decimal.show(self.sign));
+        match self.counted {
+            None => value,
+            Some(unit) => self
+                .t
+                .say("change-amount")
+                .with("value", value)
+                .with("unit", self.t.name(&unit))
+                .to_string(),
+        }
+    }
+
     /// In the order of the sizes; of what is no size, in the order of the ids.
-    fn by_item(&self, values: &BTreeMap<ItemId, Value>) -> String {
+    fn by_item(&self, values: &BTreeMap<ItemId, Value>, field: Option<&str>) -> String {
         let order = |id: &ItemId| self.spec.items().position(|item| item.id() == id);
         let mut values: Vec<_> = values.iter().collect();
         values.sort_by_key(|(id, _)| order(id));
         let values = values.into_iter().map(|(id, value)| {
-            let item = match self.spec.item(id) {
-                Some(item) => item.letter().to_owned(),
-                None => id.as_str().to_owned(),
-            };
             self.t
                 .say("change-by-item")
-                .with("item", item)
-                .with("value", self.value(value, None))
+                .with("item", self.letter(id))
+                .with("value", self.value(value, field))
                 .to_string()
         });
-        values.collect::<Vec<_>>().join("; ")
+        values.collect::<Vec<_>>().join(", ")
+    }
+
+    /// What an item is known by: a size by its code.
+    pub(super) fn letter(&self, id: &ItemId) -> String {
+        let letter = self.spec.item(id).map(Item::letter);
+        letter.unwrap_or(id.as_str()).to_owned()
     }
 
     fn dimension_line(&self, line: &DimensionLine) -> String {
@@ -181,7 +228,7 @@ impl Words<'_> {
     }
 
     /// In hundredths of the drawing.
-    fn spot(&self, x: u16, y: u16) -> String {
+    pub(super) fn spot(&self, x: u16, y: u16) -> String {
         let percent = |part: u16| {
             let text = format!("{}{}{:02}", part / 100, self.sign.sign(), part % 100);
             let trimmed = text
@@ -198,40 +245,48 @@ impl Words<'_> {
 
     fn grade(&self, grade: &Grade) -> String {
         let t = self.t;
-        let size = |id: &ItemId| {
-            let size = self.spec.size(id).map(|size| size.code.as_str());
-            size.unwrap_or(id.as_str()).to_owned()
-        };
         match grade {
             Grade::Same {} => t.say("change-grade-same").to_string(),
             Grade::Segments { segments } => {
                 let texts = segments.iter().map(|segment| {
                     t.say("change-grade-segment")
-                        .with("from", size(&segment.from))
-                        .with("to", size(&segment.to))
+                        .with("range", self.range(&segment.from, &segment.to))
                         .with("step", self.length(segment.step, false))
                         .to_string()
                 });
-                texts.collect::<Vec<_>>().join("; ")
+                texts.collect::<Vec<_>>().join(", ")
             }
             Grade::Explicit { values } => {
-                let sizes = self.spec.sizes.sizes.iter();
-                let texts = sizes.filter_map(|size| {
-                    let value = values.get(&size.id)?;
-                    Some(
-                        t.say("change-grade-value")
-                            .with("size", &size.code)
-                            .with("value", self.length(*value, false))
-                            .to_string(),
-                    )
-                });
-                texts.collect::<Vec<_>>().join("; ")
+                let values = values.iter();
+                let values = values.map(|(size, value)| (size.clone(), Value::Length(*value)));
+                self.by_item(&values.collect(), None)
             }
-            Grade::Derived { from, offset } => t
-                .say("change-grade-derived")
+            Grade::Derived { from, offset } => {
+                let less = offset.nm.is_negative();
+                let offset = Entered {
+                    nm: offset.nm.abs(),
+                    ..*offset
+                };
+                t.say(match less {
+                    true => "change-grade-less",
+                    false => "change-grade-more",
+                })
                 .with("point", t.item(from, &[self.spec]))
-                .with("offset", self.length(*offset, false))
-                .to_string(),
+                .with("offset", self.length(offset, false))
+                .to_string()
+            }
         }
+    }
+
+    /// `XS–L`; one size by itself.
+    pub(super) fn range(&self, from: &ItemId, to: &ItemId) -> String {
+        if from == to {
+            return self.letter(from);
+        }
+        self.t
+            .say("change-range")
+            .with("from", self.letter(from))
+            .with("to", self.letter(to))
+            .to_string()
     }
 }

@@ -38,8 +38,8 @@ on_both! {
         assert_eq!(page.all(".changes > li").len(), 1);
         assert_eq!(page.all(".changes .letter"), ["A"]);
         // The rule, old and new, with the other unit; and the one size that it moves.
-        page.must_see("XS to L: 1 in (2.5 cm); L to XL: 1 1/4 in (3.2 cm)");
-        page.must_see("XS to L: 1 in (2.5 cm); L to XL: 1 3/4 in (4.4 cm)");
+        page.must_see("Grade rule L–XL 1 1/4 in (3.2 cm) 1 3/4 in (4.4 cm)");
+        page.must_see("1 size changes, base M does not");
         assert_eq!(page.all(".by-size li"), ["XL 23 3/4 24 1/4 (61.6 cm)"]);
         let item = format!("{}/revisions/3/items/point-a", site.style);
         assert_eq!(page.link("Chest width"), item);

@@ -1,3 +1,6 @@
+mod points;
+mod sections;
+
 use super::super::Language;
 use super::*;
 use crate::spec::change::changes;
@@ -9,12 +12,42 @@ fn lines(change: impl Fn(&mut Spec)) -> Vec<ChangeLine> {
     let old = half_zip(Digest::of(b"front"));
     let mut new = old.clone();
     change(&mut new);
-    let (old_chart, new_chart) = (grade(&old).chart(&old), grade(&new).chart(&new));
+    lines_between(&old, &new)
+}
+
+fn lines_between(old: &Spec, new: &Spec) -> Vec<ChangeLine> {
+    let (old_chart, new_chart) = (grade(old).chart(old), grade(new).chart(new));
     let version = |spec, chart| Version { spec, chart };
-    let old = version(&old, old_chart.as_ref());
-    let new = version(&new, new_chart.as_ref());
+    let old = version(old, old_chart.as_ref());
+    let new = version(new, new_chart.as_ref());
     let t = Language::English.text();
     t.change_lines(&changes(old, new), old, new, DecimalSign::Point)
+}
+
+/// The sentences of what an edit changes.
+fn says(edit: impl Fn(&mut Spec)) -> Vec<String> {
+    let old = half_zip(Digest::of(b"front"));
+    let mut new = old.clone();
+    edit(&mut new);
+    sentences(&old, &new)
+}
+
+fn sentences(old: &Spec, new: &Spec) -> Vec<String> {
+    let t = Language::English.text();
+    let lines = lines_between(old, new);
+    lines.iter().map(|line| t.change_sentence(line)).collect()
+}
+
+/// Whole millimetres, typed in centimetres.
+fn mm(count: i64) -> Option<Entered> {
+    Some(Entered {
+        nm: Length::nm(count * 1_000_000),
+        unit: Unit::Cm,
+    })
+}
+
+fn id(name: &str) -> ItemId {
+    ItemId::new(name)
 }
 
 fn entered(sixteenths: i64) -> Entered {
@@ -39,15 +72,10 @@ fn a_grade_is_one_line_with_every_size_that_it_moves() {
         (line.letter.as_str(), line.name.as_str(), line.kind.as_str()),
         ("A", "Chest width", "changed")
     );
-    assert_eq!(line.field, "Grade");
-    assert_eq!(
-        line.old.as_deref(),
-        Some("XS to L: 1 in (2.5 cm); L to XL: 1 1/4 in (3.2 cm)")
-    );
-    assert_eq!(
-        line.new.as_deref(),
-        Some("XS to L: 1 in (2.5 cm); L to XL: 1 1/2 in (3.8 cm)")
-    );
+    assert_eq!(line.field, "Grade rule L–XL");
+    assert_eq!(line.old.as_deref(), Some("1 1/4 in (3.2 cm)"));
+    assert_eq!(line.new.as_deref(), Some("1 1/2 in (3.8 cm)"));
+    assert_eq!(line.effect, "1 size changes, base M does not");
     let [size] = &line.sizes[..] else {
         panic!("only XL moves: {:?}", line.sizes)
     };
@@ -92,8 +120,8 @@ fn what_comes_and_goes_is_named() {
         said,
         [
             "|Made in||changed|Vietnam|empty",
-            "|P3 Zip tape|letter on the drawing Front|added|-|-",
-            "P4|Neck tape||removed|-|-",
+            "|P3 Zip tape|on the drawing Front|letter added|-|-",
+            "P4|Neck tape||part removed|-|-",
         ]
     );
     assert!(lines[2].removed && lines[2].is_part && !lines[1].removed);

@@ -26,6 +26,7 @@ publish-carried = changed
 publish-not-carried = not changed yet
 publish-changes = Changes since revision { $revision }
 publish-no-changes = The draft says the same as revision { $revision }.
+publish-last = Ready to publish
 publish-reason = Why do you publish it?
 publish-reason-help = One or two sentences. Everybody who reads the revision sees them.
 publish-decimal = How numbers are written
