@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use proptest::prelude::*;
 
 use super::apply::apply;
-use super::{between, even, example, id};
+use super::{Kind, SizeValue, between, even, example, id};
 use crate::spec::chart::grade;
 use crate::spec::decimal::Decimal;
 use crate::spec::document::*;
@@ -36,6 +36,9 @@ fn edit(spec: &mut Spec, kind: u8, n: usize, m: usize) {
         return;
     }
     let colourways = &mut spec.colourways;
+    if kind >= 128 {
+        return edit_rest(spec, kind, (n, m), fresh, length);
+    }
     match kind % 30 {
         0 => spec.header.name = format!("name {n}"),
         1 => reorder(&mut spec.sizes.sizes, n, m),
@@ -205,6 +208,161 @@ fn edit(spec: &mut Spec, kind: u8, n: usize, m: usize) {
     }
 }
 
+/// The edits of what the first half leaves untouched.
+fn edit_rest(spec: &mut Spec, kind: u8, (n, m): (usize, usize), fresh: ItemId, length: Entered) {
+    let some = Some(length).filter(|_| m > 2);
+    let decimal = Some(Decimal::new(n as i64, 1)).filter(|_| m > 2);
+    let size = spec.sizes.sizes.get(m).map(|size| size.id.clone());
+    match kind % 24 {
+        0 => match m % 3 {
+            0 => spec.header.exemptions.clear(),
+            _ => spec.header.exemptions.push(Exemption {
+                code: format!("code-{n}"),
+                ..Exemption::default()
+            }),
+        },
+        1 => {
+            if let Some(size) = pick(&mut spec.sizes.sizes, n) {
+                size.ages = Some(Ages { from: 1, to: 2 }).filter(|_| m > 4);
+                size.body.resize(m % 3, BodyRange::default());
+            }
+        }
+        2 => spec.sizes.lengths.push(LengthOption {
+            id: fresh,
+            code: format!("{n}"),
+            label: String::new(),
+        }),
+        3 => reorder(&mut spec.sizes.lengths, n, m),
+        4 => {
+            let option = spec.sizes.lengths.first().map(|option| option.id.clone());
+            let point = pick(&mut spec.points.points, n);
+            if let (Some(point), Some(option)) = (point, option) {
+                point.lengths.insert(option, length);
+            }
+        }
+        5 => {
+            let point = pick(&mut spec.points.points, n);
+            if let (Some(point), Some(size)) = (point, size) {
+                let tolerance = Tolerance {
+                    minus: some,
+                    plus: Some(length),
+                };
+                point.tolerances.insert(size, tolerance);
+            }
+        }
+        6 => {
+            if let Some(point) = pick(&mut spec.points.points, n) {
+                point.pair_limit = some;
+                point.stretched_min = Some(length);
+                point.how.closure = Closure::ALL.get(m).copied();
+            }
+        }
+        7 => {
+            if let Some(drawing) = pick(&mut spec.drawings.drawings, n) {
+                drawing.file = Digest::of(&[m as u8]);
+                drawing.width = n as u32;
+            }
+        }
+        8 => {
+            if let Some(drawing) = pick(&mut spec.drawings.drawings, n) {
+                drawing.blow_ups.push(BlowUp {
+                    id: fresh,
+                    drawing: drawing.id.clone(),
+                    at: Spot::default(),
+                    radius: n as u16,
+                });
+            }
+        }
+        9 => {
+            if let Some(drawing) = pick(&mut spec.drawings.drawings, n) {
+                reorder(&mut drawing.blow_ups, n, m);
+                drawing.lines.truncate(m);
+            }
+        }
+        10 => spec.construction.lines.push(Line {
+            id: fresh,
+            name: format!("line {n}"),
+            kind: None,
+        }),
+        11 => reorder(&mut spec.construction.lines, n, m),
+        12 => reorder(&mut spec.construction.callouts, n, m),
+        13 => {
+            if let Some(callout) = pick(&mut spec.construction.callouts, n) {
+                callout.topstitch = some;
+                callout.density = decimal;
+                callout.bartacks = Some(m as u8);
+            }
+        }
+        14 => {
+            if let Some(artwork) = pick(&mut spec.artwork.artworks, n) {
+                match m % 4 {
+                    0 => artwork.file = None,
+                    1 => artwork.file = Some(Digest::of(&[n as u8])),
+                    2 => artwork.pixels_across = Some(n as u32),
+                    _ => artwork.preview = Some(Digest::of(&[n as u8])),
+                }
+            }
+        }
+        15 => {
+            let artwork = pick(&mut spec.artwork.artworks, n);
+            if let Some(band) = artwork.and_then(|it| it.bands.first_mut()) {
+                band.height = some;
+                band.distances.push(Distance {
+                    anchor: Anchor::ALL.get(m).copied(),
+                    ..Distance::default()
+                });
+            }
+        }
+        16 => spec.labels.labels.push(Label {
+            id: fresh,
+            letter: format!("L{n}"),
+            ..Label::default()
+        }),
+        17 => {
+            if let Some(label) = pick(&mut spec.labels.labels, n) {
+                label.texts.push(LabelText {
+                    language: format!("{m}"),
+                    ..LabelText::default()
+                });
+                label.contents.truncate(m);
+                label.artwork = Some(Digest::of(&[m as u8]));
+            }
+        }
+        18 => reorder(&mut spec.labels.labels, n, m),
+        19 => spec.packing.ratio.push(RatioPack {
+            id: fresh,
+            name: format!("pack {n}"),
+            pieces: size.into_iter().map(|size| (size, n as u32)).collect(),
+            colourway: None,
+        }),
+        20 => {
+            if let Some(pack) = pick(&mut spec.packing.ratio, n) {
+                pack.pieces.extend(size.map(|size| (size, m as u32)));
+            }
+        }
+        21 => {
+            if let Some(material) = pick(&mut spec.materials.materials, n) {
+                material.consumption.amount = decimal;
+                let by_size = &mut material.consumption.by_size;
+                by_size.extend(size.zip(Some(Decimal::new(m as i64, 1))));
+                material.cord.free = some;
+                material.wastage = Some(Wastage::default());
+            }
+        }
+        22 => {
+            if let Some(material) = pick(&mut spec.materials.materials, n) {
+                material.fabric = Fabric::default();
+                material.care = Care::default();
+                material.evidence.truncate(m);
+            }
+        }
+        _ => {
+            spec.packing.steps.truncate(n);
+            spec.construction.callouts.truncate(m);
+        }
+    }
+}
+
 /// As a section is saved: without cells of what is gone.
 pub fn prune(spec: &mut Spec) {
     let colourways = &mut spec.colourways;
@@ -233,6 +391,15 @@ proptest! {
     fn the_changes_make_the_new_from_the_old(old in any_spec(), new in any_spec()) {
         let changes = between(&old, &new);
         prop_assert_eq!(changes.is_empty(), old == new);
+        for change in &changes {
+            match change.kind {
+                Kind::Changed | Kind::Relettered => prop_assert_ne!(&change.old, &change.new),
+                Kind::Regraded => prop_assert!(change.sizes.iter().any(SizeValue::moved)),
+                Kind::Added { .. } | Kind::Removed | Kind::Moved { .. } => {}
+            }
+        }
+        // Section after section, each once.
+        prop_assert!(changes.is_sorted_by_key(|change| change.section));
         prop_assert_eq!(apply(&old, &changes), new);
         prop_assert_eq!(between(&old, &old), []);
     }
