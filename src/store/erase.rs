@@ -15,7 +15,7 @@ pub struct Erased {
 }
 
 impl Store {
-    /// Erases somebody's name, sign-in name, messages and photographs, ends their access, and says
+    /// Erases somebody's name, sign-in name, messages and photographs, sent or only uploaded, ends their access, and says
     /// so in the ledger of every style where they wrote. Their name under signatures stays for the
     /// owner's retention period.
     ///
@@ -40,11 +40,17 @@ impl Store {
             .await?;
         let photos: Vec<(String,)> = tx
             .all(
-                "SELECT DISTINCT content FROM private_text WHERE person = $1 AND kind = 'photo' \
-                 AND content IS NOT NULL ORDER BY content",
+                "SELECT content FROM private_text WHERE person = $1 AND kind = 'photo' \
+                 AND content IS NOT NULL \
+                 UNION SELECT file FROM photo_upload WHERE person = $1 ORDER BY 1",
                 values![person],
             )
             .await?;
+        tx.run(
+            "DELETE FROM photo_upload WHERE person = $1",
+            values![person],
+        )
+        .await?;
         // The salts go too: without them nobody can try whether a guessed text was the one.
         let texts = tx
             .run(
@@ -93,7 +99,8 @@ impl Store {
 async fn forget_photo(tx: &Tx, photo: &str) -> Result<Vec<Digest>, StoreError> {
     let others: Option<(String,)> = tx
         .maybe(
-            "SELECT id FROM private_text WHERE kind = 'photo' AND content = $1",
+            "SELECT id FROM private_text WHERE kind = 'photo' AND content = $1 \
+             UNION ALL SELECT file FROM photo_upload WHERE file = $1",
             values![photo],
         )
         .await?;

@@ -1,10 +1,10 @@
 //! What is known of files: what they are, what was made of them, and where they are used, which
 //! decides who may fetch them. The bytes lie in the room `files`.
 
-use super::act::number;
-use super::{Read, Store, StoreError, Tx, values};
-use crate::access::{Act, BringsPhotos, StylePermit, act};
-use crate::spec::{Digest, Time};
+use super::act::{StyleAct, number};
+use super::{Read, Store, StoreError, values};
+use crate::access::{BringsPhotos, StylePermit, act};
+use crate::spec::Digest;
 
 /// What a file is kept for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -60,40 +60,45 @@ pub struct Fetchable {
 
 impl Store {
     /// A drawing's original and its pictures, for the draft of the style.
+    ///
+    /// Errors: `Missing` when the permit does not hold any more.
     pub async fn add_drawing(
         &self,
         permit: &StylePermit<act::Write>,
         file: NewFile<'_>,
     ) -> Result<(), StoreError> {
-        self.add_file(permit, &file, Some("")).await
+        let act = self.act(permit).await?;
+        insert_file(&act, &file).await?;
+        act.tx
+            .run(
+                "INSERT INTO file_use (style, file, revision, org) VALUES ($1, $2, 0, '') \
+                 ON CONFLICT (style, file, revision, org) DO NOTHING",
+                values![permit.style(), file.digest],
+            )
+            .await?;
+        act.commit().await
     }
 
-    /// A photograph's pictures. Until a message brings it, nobody can fetch it.
+    /// A photograph's pictures. Until a message brings it, nobody can fetch it, and it is erased
+    /// with the person who sent it here.
+    ///
+    /// Errors: `Missing` when the permit does not hold any more.
     pub async fn add_photo<A: BringsPhotos>(
         &self,
         permit: &StylePermit<A>,
         file: NewFile<'_>,
     ) -> Result<(), StoreError> {
-        self.add_file(permit, &file, None).await
-    }
-
-    async fn add_file<A: Act>(
-        &self,
-        permit: &StylePermit<A>,
-        file: &NewFile<'_>,
-        used_by: Option<&str>,
-    ) -> Result<(), StoreError> {
-        let tx = self.db.begin().await?;
-        insert_file(&tx, file, &self.world.now()).await?;
-        if let Some(org) = used_by {
-            tx.run(
-                "INSERT INTO file_use (style, file, revision, org) VALUES ($1, $2, 0, $3) \
-                 ON CONFLICT (style, file, revision, org) DO NOTHING",
-                values![permit.style(), file.digest, org],
+        // An act, so that nobody uploads while they are being erased.
+        let act = self.act(permit).await?;
+        insert_file(&act, &file).await?;
+        act.tx
+            .run(
+                "INSERT INTO photo_upload (file, person) VALUES ($1, $2) \
+                 ON CONFLICT (file, person) DO NOTHING",
+                values![file.digest, permit.person()],
             )
             .await?;
-        }
-        tx.commit().await
+        act.commit().await
     }
 
     /// The original of a file that the holder may read: the brand all of the style's, a factory
@@ -166,7 +171,8 @@ impl Store {
     }
 }
 
-async fn insert_file(tx: &Tx, file: &NewFile<'_>, at: &Time) -> Result<(), StoreError> {
+async fn insert_file(act: &StyleAct<'_>, file: &NewFile<'_>) -> Result<(), StoreError> {
+    let tx = &act.tx;
     tx.run(
         "INSERT INTO file (digest, kind, media_type, name, size, width, height, taken, made_at) \
          VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9) ON CONFLICT (digest) DO NOTHING",
@@ -179,7 +185,7 @@ async fn insert_file(tx: &Tx, file: &NewFile<'_>, at: &Time) -> Result<(), Store
             file.width,
             file.height,
             file.taken,
-            at
+            act.at
         ],
     )
     .await?;

@@ -9,6 +9,7 @@ mod garment;
 mod grid;
 mod pictures;
 mod letters;
+mod samples;
 mod service;
 mod stage;
 mod walk;

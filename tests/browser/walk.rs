@@ -7,6 +7,7 @@ use image::{ImageFormat, Rgb, RgbImage};
 
 use crate::entering::{adds_factory, founds, invites, joins};
 use crate::garment;
+use crate::samples;
 use crate::stage::Stage;
 use crate::window::Window;
 
@@ -44,12 +45,13 @@ async fn a_style_goes_from_draft_to_a_decided_sample() {
 
     changes_the_grade(iris, &style, &length).await;
     sees_what_changed(linh, &style).await;
+    question_stops_signing(iris, linh, &style).await;
     signs_both(iris, linh, &style).await;
 
-    let round = asks_for_samples(iris, &style).await;
-    starts_the_round(linh).await;
-    measures_on_the_phone(hoa).await;
-    decides(iris, linh, hoa, &style, &round).await;
+    let round = samples::asks(iris, &style).await;
+    samples::starts(linh).await;
+    samples::measures(hoa).await;
+    samples::decides(iris, linh, hoa, &style, &round).await;
     ends(stage, people).await;
 }
 
@@ -77,43 +79,21 @@ async fn the_same_is_done_without_script() {
     linh.must_see(ANSWER).await;
     linh.presses("Close the question").await;
     linh.must_see("closed").await;
+    question_refuses_a_signature(iris, linh, &style, &item).await;
     signs(linh, &style, 1).await;
     signs(iris, &style, 1).await;
     iris.opens(&style).await;
     iris.must_see("Signed by both").await;
 
-    asks_for_samples(iris, &style).await;
-    starts_the_round(linh).await;
-    for (piece, values) in MEASURED.iter().enumerate() {
-        hoa.opens("/").await;
-        hoa.presses("Measure and dispatch sample round 1").await;
-        hoa.presses("Measure").await;
-        for value in values {
-            hoa.must_see(&format!("Piece {}", piece + 1)).await;
-            let field =
-                "[...document.querySelectorAll('input[name=value]')].find((e) => e.offsetParent)";
-            let id = hoa.asks(&format!("return {field}.id"), &[]).await;
-            hoa.types(id.as_str().expect("an id"), value).await;
-            hoa.presses("Save, next").await;
-        }
-    }
-    hoa.opens("/").await;
-    linh.opens("/").await;
-    linh.presses("Measure and dispatch sample round 1").await;
-    linh.must_see("▲ +3/4").await;
-    linh.must_see("Everything is measured.").await;
+    let round = samples::asks(iris, &style).await;
+    samples::starts(linh).await;
+    samples::measures_without_script(hoa, linh).await;
+    samples::decides_without_script(iris, linh, &round).await;
     ends(stage, people).await;
 }
 
 const QUESTION: &str = "Is this measured with the rib? See the photograph.";
 const ANSWER: &str = "Without the rib. The length ends at the seam.";
-
-/// Piece by piece, A, B and C in inches: the length of the first piece is too long, that of the
-/// second too short.
-const MEASURED: [[&str; 3]; 2] = [
-    ["21 5/8", "20 1/8", "29 1/4"],
-    ["21 1/2", "19 7/8", "27 3/4"],
-];
 
 async fn enter(stage: &Stage, script: bool) -> People {
     let nell = founds(stage).await;
@@ -264,6 +244,60 @@ async fn must_fix_stops_signing(iris: &Window, linh: &Window, style: &str) {
         .await;
 }
 
+/// An open question keeps both from signing; the reason and the way on are shown, and go when it is
+/// closed.
+async fn question_stops_signing(iris: &Window, linh: &Window, style: &str) {
+    let revision = format!("{style}/revisions/2");
+    linh.opens(&revision).await;
+    linh.must_see_in("#sign", "I sign as Linh").await;
+    linh.presses("B, Bottom width").await;
+    linh.fills(&[("kind", "question")]).await;
+    linh.types("ask-text", "Is the bottom measured with the rib?")
+        .await;
+    linh.presses_in("#ask", "Send").await;
+    linh.must_see_in(".thread", "with the rib?").await;
+    for window in [iris, linh] {
+        window.opens("/").await;
+        if window.who == "Linh" {
+            window
+                .must_see("Revision 2: see what is open before you can sign")
+                .await;
+        }
+        window.opens(&revision).await;
+        window.must_see_in("#sign", "You cannot sign yet").await;
+        window.must_see_in("#sign", "One question is open.").await;
+    }
+    iris.presses_in("#sign .blocks", "Open the question: B Bottom width")
+        .await;
+    answers(iris).await;
+    linh.presses_in("#sign .blocks", "Open the question: B Bottom width")
+        .await;
+    linh.presses("Close the question").await;
+    linh.must_see_in(".thread", "closed").await;
+}
+
+/// A page that does not follow by itself still shows the form: what is sent from it is refused, with
+/// the reason and the way on.
+async fn question_refuses_a_signature(iris: &Window, linh: &Window, style: &str, item: &str) {
+    linh.opens(&format!("{style}/revisions/1")).await;
+    linh.presses("Acknowledge revision 1").await;
+    linh.must_see_in("#sign", "I sign as Linh").await;
+    iris.opens(item).await;
+    iris.fills(&[("kind", "question")]).await;
+    iris.types("ask-text", "Did the zip arrive?").await;
+    iris.presses_in("#ask", "Send").await;
+    iris.must_see("Did the zip arrive?").await;
+
+    linh.presses_in("#sign", "I sign as Linh").await;
+    linh.presses_in("#sign", "Sign").await;
+    linh.must_see("One question is open. Answer it; the asker closes it. Then sign.")
+        .await;
+    linh.presses_in("main", "Open").await;
+    linh.must_see("Did the zip arrive?").await;
+    iris.presses("Close the question").await;
+    iris.must_not_see("Close the question").await;
+}
+
 async fn changes_the_grade(iris: &Window, style: &str, length: &str) {
     iris.opens(&format!("{style}/draft/points")).await;
     let values = format!("tr[data-row='{length}'] td.calc");
@@ -340,114 +374,4 @@ async fn signs_both(iris: &Window, linh: &Window, style: &str) {
     linh.must_see_in("#sign", "Signed by both").await;
     iris.opens(style).await;
     iris.must_see("Signed by both").await;
-}
-
-/// A proto of two pieces in size M. Returns the round's path.
-async fn asks_for_samples(iris: &Window, style: &str) -> String {
-    iris.opens(style).await;
-    iris.presses("Ask for a sample round").await;
-    iris.fills(&[("kind", "proto")]).await;
-    let script = "return [...document.querySelectorAll('.counts label')]
-        .find((e) => e.innerText.trim().startsWith('M')).htmlFor";
-    let count = iris.asks(script, &[]).await;
-    iris.types(count.as_str().expect("an id"), "2").await;
-    iris.presses("Ask for samples").await;
-    iris.must_see("Proto, sample round 1").await;
-    iris.path().await
-}
-
-async fn starts_the_round(linh: &Window) {
-    linh.opens("/").await;
-    linh.presses("Start sample round 1").await;
-    linh.presses("Start work").await;
-    linh.must_see("6 values are missing").await;
-}
-
-/// Point by point with the keypad, piece by piece.
-async fn measures_on_the_phone(hoa: &Window) {
-    hoa.opens("/").await;
-    hoa.presses("Measure and dispatch sample round 1").await;
-    hoa.presses("Measure").await;
-    hoa.waits_until("return !document.querySelector('.keypad').hidden")
-        .await;
-    let names = ["Chest width", "Bottom width", "Body length"];
-    for (piece, values) in MEASURED.iter().enumerate() {
-        for (name, value) in names.iter().zip(values) {
-            hoa.must_see_in(".measure-pieces summary", &format!("Piece {}", piece + 1))
-                .await;
-            hoa.must_see_in(".measure-point:not([hidden]) h1", name)
-                .await;
-            types_on_keypad(hoa, value).await;
-            hoa.presses("Save, next").await;
-        }
-    }
-    hoa.waits_until("return document.querySelector('.measure-waiting')?.hidden !== false")
-        .await;
-}
-
-/// `21 5/8` is 2, 1, ½, ⅛: every sixteenth is within four keys.
-async fn types_on_keypad(hoa: &Window, value: &str) {
-    let (whole, part) = value.split_once(' ').unwrap_or((value, ""));
-    for digit in whole.chars() {
-        hoa.presses_in(".keypad", &digit.to_string()).await;
-    }
-    let keys: &[&str] = match part {
-        "" => &[],
-        "1/8" => &["⅛"],
-        "1/4" => &["¼"],
-        "1/2" => &["½"],
-        "5/8" => &["½", "⅛"],
-        "3/4" => &["½", "¼"],
-        "7/8" => &["½", "¼", "⅛"],
-        other => panic!("no keys for {other}"),
-    };
-    for key in keys {
-        hoa.presses_in(".keypad", key).await;
-    }
-    let shown = "return [...document.querySelectorAll('input[name=value]')].find((e) => e.offsetParent).value";
-    assert_eq!(hoa.asks(shown, &[]).await, value);
-}
-
-/// Both see what is out; the designer approves with changes, which become must-fixes.
-async fn decides(iris: &Window, linh: &Window, hoa: &Window, style: &str, round: &str) {
-    linh.opens(round).await;
-    // One piece at a time on a phone.
-    linh.presses_in(".one-of", "1 · M").await;
-    linh.must_see_in("table.chart", "▲ +3/4").await;
-    linh.must_not_see("▼ −3/4").await;
-    linh.presses_in(".one-of", "2 · M").await;
-    linh.must_see_in("table.chart", "▼ −3/4").await;
-    iris.opens(round).await;
-    iris.must_see_in("table.chart", "▲ +3/4").await;
-    iris.must_see_in("table.chart", "▼ −3/4").await;
-    linh.presses("The pieces are sent").await;
-    linh.must_see("Done.").await;
-    // The designer's page follows by itself.
-    iris.presses("The pieces have arrived").await;
-    iris.presses("Measuring is done").await;
-    iris.must_see("Decide on these samples.").await;
-    iris.fills(&[("outcome", "approved_with_changes")]).await;
-    iris.types("reason", "Right, but for the length.").await;
-    iris.presses_in("#decide", "Decide").await;
-    iris.must_see("Decided.").await;
-    iris.must_see("approved with changes").await;
-    iris.must_see("Must-fixes from this decision").await;
-    for window in [iris, linh] {
-        window.opens(round).await;
-        window.must_see("measured 6 values.").await;
-        window.must_see("decided: approved with changes.").await;
-        window.must_see("made a must-fix: C Body length.").await;
-        window
-            .presses_in("#sign", &format!("I sign as {}", window.who))
-            .await;
-        window.presses_in("#sign", "Sign").await;
-        window.must_see("Signed.").await;
-    }
-    hoa.opens(style).await;
-    hoa.must_see("must-fix").await;
-    iris.opens(style).await;
-    iris.presses("Ledger").await;
-    for line in ["Iris", "Linh", "Hoa"] {
-        iris.must_see(line).await;
-    }
 }

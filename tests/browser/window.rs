@@ -81,10 +81,11 @@ impl Window {
             let clicked = match found {
                 Ok(found) if !found.json().is_null() => match found.element() {
                     Ok(element) => {
-                        let leaves = self.leaves(&element).await;
+                        self.watches(&element).await;
                         let clicked = element.click().await;
-                        if leaves && clicked.is_ok() {
-                            self.waits_until("return !window.wasHere").await;
+                        if clicked.is_ok() {
+                            self.waits_until("return !window.wasHere || !window.leaving")
+                                .await;
                         }
                         clicked
                     }
@@ -107,18 +108,29 @@ impl Window {
         self.fails(&format!("cannot press {what:?}: {why}")).await;
     }
 
-    /// Whether this element, pressed, leads to another page for sure: without script, the driver
-    /// does not know by itself that it must wait for it.
-    async fn leaves(&self, element: &WebElement) -> bool {
-        if self.script {
-            return false;
-        }
-        let script = "window.wasHere = true; const e = arguments[0];
-            return e.matches('button') ? e.form !== null
-                : e.matches('a') && !e.getAttribute('href').startsWith('#');";
+    /// Leaves a word in the page about whether this element, pressed, leads to another page: the
+    /// driver comes back from the press before a busy browser has gone there. With script only the
+    /// press itself tells, since the page may answer it where it stands.
+    async fn watches(&self, element: &WebElement) {
+        let script = "const [e, script] = arguments;
+            window.wasHere = true;
+            const elsewhere = (a) => a.href.split('#')[0] !== location.href.split('#')[0];
+            if (!script) {
+                window.leaving = e.matches('button') ? e.form !== null : e.matches('a') && elsewhere(e);
+                return;
+            }
+            window.leaving = false;
+            addEventListener('click', (event) => {
+                const a = event.target.closest('a[href]');
+                if (a && !event.defaultPrevented && elsewhere(a)) window.leaving = true;
+            }, { once: true });
+            addEventListener('submit', (event) => {
+                if (!event.defaultPrevented) window.leaving = true;
+            }, { once: true });";
         let element = self.hopes(element.to_json()).await;
-        let leaves = self.driver.execute(script, vec![element]).await;
-        self.hopes(leaves).await.json() == &json!(true)
+        let arguments = vec![element, json!(self.script)];
+        self.hopes(self.driver.execute(script, arguments).await)
+            .await;
     }
 
     /// Types into the field with this id, in place of what stood there.

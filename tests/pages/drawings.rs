@@ -48,6 +48,29 @@ on_both! {
 }
 
 on_both! {
+    async fn a_file_that_is_there_already_is_not_added_again(db) {
+        let site = Site::new(db).await;
+        let path = format!("{}/draft/drawings", site.style);
+        let mut iris = site.browser(&site.cast.brand.lead).await;
+        let form = iris.visits(&path).await.form(&path);
+        let form = form.attach("new", "back.svg", FLAT.as_bytes());
+        let twice = form.clone().attach("new", "copy.svg", FLAT.as_bytes());
+        let page = iris.sends(twice).await;
+        page.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+        page.must_see("“copy.svg” is here already: Back. It was not added again.");
+        assert_eq!(drawings(&site).await.len(), 2, "the first of the two was added");
+        let again = iris.visits(&path).await.form(&path);
+        let row = drawings(&site).await[1].id.clone();
+        let again = again.set(&format!("{row}.title"), "Shown flat");
+        let page = iris.sends(again.attach("new", "back.svg", FLAT.as_bytes())).await;
+        page.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+        page.must_see("“back.svg” is here already: Shown flat.");
+        assert_eq!(drawings(&site).await.len(), 2);
+        assert_eq!(drawings(&site).await[1].title, "Shown flat", "the rest is saved");
+    }
+}
+
+on_both! {
     async fn a_hostile_file_is_refused_with_the_sentence_and_the_rest_is_saved(db) {
         let site = Site::new(db).await;
         let path = format!("{}/draft/drawings", site.style);

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use fellseam::access::act;
 use fellseam::exchange::ledger::Act;
 use fellseam::spec::{Digest, PersonId};
-use fellseam::store::{Db, Read, StoreError, values};
+use fellseam::store::{Db, FileKind, NewFile, Read, StoreError, values};
 
 use crate::support::cast::*;
 use crate::support::database::on_both;
@@ -147,6 +147,43 @@ on_both! {
         assert!(is_missing(&store.picture(&reads, &shared, 320).await));
         let audit = store.audit().await.unwrap();
         assert_eq!((audit.faults, audit.erased), (Vec::new(), 6));
+    }
+}
+
+on_both! {
+    async fn a_photograph_that_was_never_sent_goes_with_who_uploaded_it(db) {
+        let cast = Cast::with_revision(db).await;
+        let Cast { store, sao_mai, .. } = &cast;
+        let hem = sao_mai.photographs("the hem").await;
+        let cuff = sao_mai.photographs("the cuff").await;
+        let made = pictures(&cuff);
+        let cuff_again = NewFile {
+            digest: &cuff,
+            kind: FileKind::Photo,
+            media_type: "image/jpeg",
+            name: "",
+            size: 90_000,
+            width: 2048,
+            height: 1536,
+            taken: None,
+            pictures: &made,
+        };
+        let of = |photo: &Digest| -> BTreeSet<Digest> {
+            pictures(photo).into_iter().map(|it| it.digest).collect()
+        };
+        let hands = sao_mai.hands.on::<act::Answer>(&sao_mai.style).await;
+        store.add_photo(&hands, cuff_again.clone()).await.unwrap();
+
+        let erased = store.erase(&sao_mai.lead.actor.person).await.unwrap();
+        let erased = BTreeSet::from_iter(erased.files);
+        assert_eq!(erased, of(&hem), "the other one was uploaded by somebody else, too");
+        assert!(of(&cuff).is_subset(&store.known_files().await.unwrap().into_iter().collect()));
+        let erased = store.erase(&sao_mai.hands.actor.person).await.unwrap();
+        assert_eq!(BTreeSet::from_iter(erased.files), of(&cuff));
+        // With a permit from before, nothing is uploaded any more.
+        let late = store.add_photo(&hands, cuff_again).await;
+        assert!(is_missing(&late), "{late:?}");
+        assert!(store.audit().await.unwrap().faults.is_empty());
     }
 }
 

@@ -20,6 +20,7 @@ drawings-add-help = SVG, PNG, JPEG or WebP, several at once. They are added when
 drawings-told = Look at this
 drawings-refused = Not every file was taken. The rest is saved.
 drawings-refused-file = “{ $name }” was not taken. { $why }
+drawings-already-there = “{ $name }” is here already: { $drawing }. It was not added again.
 drawings-files-again = Choose your files again: they were not taken.
 drawings-live-text = The SVG holds text, which is drawn with another font here. Turn text into outlines to be sure.
 drawings-text-lost = The SVG holds text that cannot be shown here. Turn it into outlines, and upload the file again.

@@ -3,7 +3,7 @@
 ## An item of a revision
 
 item-back = Revision { $revision }
-item-close = Close
+item-close = Back
 item-mark = { $letter }, { $name }
 item-values = The value of every size in { $unit }, and below it in { $other }
 item-tolerance = Tolerance

@@ -243,10 +243,13 @@ fn local_time(typed: &str, now: &Time) -> String {
     }
 }
 
-/// `YYYY-MM-DD HH:MM UTC+HH:MM` of a kept local time; empty when it is UTC's.
+/// `YYYY-MM-DD HH:MM UTC+HH:MM` of a kept local time; empty when it is UTC's, which stands there
+/// already.
 fn local_minute(kept: &str) -> String {
     match (kept.get(..10), kept.get(11..16), kept.get(19..)) {
-        (Some(day), Some(minute), Some(offset)) if offset.len() == 6 => {
+        (Some(day), Some(minute), Some(offset))
+            if offset.len() == 6 && !offset.ends_with("00:00") =>
+        {
             format!("{day} {minute} UTC{offset}")
         }
         _ => String::new(),
@@ -271,6 +274,12 @@ mod tests {
         ] {
             assert_eq!(local_time(nonsense, &now), "2026-03-02T08:00:00.000Z");
         }
-        assert_eq!(local_minute("2026-03-02T08:00:00.000Z"), "");
+        for of_utc in [
+            "2026-03-02T08:00:00.000Z",
+            "2026-03-02T08:00:00+00:00",
+            "2026-03-02T08:00:00-00:00",
+        ] {
+            assert_eq!(local_minute(of_utc), "");
+        }
     }
 }

@@ -46,7 +46,7 @@ impl Party {
             taken: Some("2026-03-02T14:31:00"),
             pictures: &pictures(&digest),
         };
-        let permit: StylePermit<act::Answer> = self.hands.on(&self.style).await;
+        let permit: StylePermit<act::Answer> = self.lead.on(&self.style).await;
         self.store.add_photo(&permit, file).await.unwrap();
         digest
     }

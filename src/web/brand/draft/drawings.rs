@@ -188,6 +188,14 @@ impl Row {
         rows::at(&self.key, field)
     }
 
+    /// The title, or the view where there is none.
+    fn called(&self, t: Text) -> String {
+        match self.title.as_str() {
+            "" => t.name(&self.view).to_string(),
+            title => title.to_owned(),
+        }
+    }
+
     /// How far down `y` ten-thousandths of the height are, when the drawing is 10 000 wide.
     fn down(&self, y: u16) -> u64 {
         u64::from(y) * u64::from(self.height) / u64::from(self.width.max(1))
@@ -329,6 +337,18 @@ impl Taken {
         upload: Upload,
     ) -> Result<(), Problem> {
         let (field, name) = (upload.field.clone(), upload.name.clone());
+        let file = Digest::of(&upload.bytes);
+        if field == "new"
+            && let Some(there) = rows.iter().find(|row| row.file == file)
+        {
+            let t = sent.who.t;
+            let said = t
+                .say("drawings-already-there")
+                .with("name", &name)
+                .with("drawing", there.called(t));
+            self.refused.push(said.to_string());
+            return Ok(());
+        }
         let drawn = match upload::drawing(&sent.app, &sent.permit, upload).await {
             Ok(drawn) => drawn,
             Err(Problem::Upload(why)) => {

@@ -1,0 +1,183 @@
+//! Samples in a browser: asked for, measured on a phone, judged, decided.
+
+use crate::window::Window;
+
+/// Piece by piece, A, B and C in inches: the length of the first piece is too long, that of the
+/// second too short.
+const MEASURED: [[&str; 3]; 2] = [
+    ["21 5/8", "20 1/8", "29 1/4"],
+    ["21 1/2", "19 7/8", "27 3/4"],
+];
+
+/// A proto of two pieces in size M. Returns the round's path.
+pub async fn asks(iris: &Window, style: &str) -> String {
+    iris.opens(style).await;
+    iris.presses("Ask for a sample round").await;
+    iris.fills(&[("kind", "proto")]).await;
+    let script = "return [...document.querySelectorAll('.counts label')]
+        .find((e) => e.innerText.trim().startsWith('M')).htmlFor";
+    let count = iris.asks(script, &[]).await;
+    iris.types(count.as_str().expect("an id"), "2").await;
+    iris.presses("Ask for samples").await;
+    iris.must_see("Proto, sample round 1").await;
+    iris.path().await
+}
+
+/// The merchandiser begins.
+pub async fn starts(linh: &Window) {
+    linh.opens("/").await;
+    linh.presses("Start sample round 1").await;
+    linh.presses("Start work").await;
+    linh.must_see("6 values are missing").await;
+}
+
+/// Point by point with the keypad, piece by piece.
+pub async fn measures(hoa: &Window) {
+    hoa.opens("/").await;
+    hoa.presses("Measure and dispatch sample round 1").await;
+    hoa.presses("Measure").await;
+    hoa.waits_until("return !document.querySelector('.keypad').hidden")
+        .await;
+    let names = ["Chest width", "Bottom width", "Body length"];
+    for (piece, values) in MEASURED.iter().enumerate() {
+        for (name, value) in names.iter().zip(values) {
+            hoa.must_see_in(".measure-pieces summary", &format!("Piece {}", piece + 1))
+                .await;
+            hoa.must_see_in(".measure-point:not([hidden]) h1", name)
+                .await;
+            types_on_keypad(hoa, value).await;
+            hoa.presses("Save, next").await;
+        }
+    }
+    hoa.waits_until("return document.querySelector('.measure-waiting')?.hidden !== false")
+        .await;
+}
+
+/// The same without script, a page for each value. After the first piece the merchandiser is asked
+/// about the second.
+pub async fn measures_without_script(hoa: &Window, linh: &Window) {
+    for (piece, values) in MEASURED.iter().enumerate() {
+        hoa.opens("/").await;
+        hoa.presses("Measure and dispatch sample round 1").await;
+        hoa.presses("Measure").await;
+        for value in values {
+            hoa.must_see(&format!("Piece {}", piece + 1)).await;
+            let field =
+                "[...document.querySelectorAll('input[name=value]')].find((e) => e.offsetParent)";
+            let id = hoa.asks(&format!("return {field}.id"), &[]).await;
+            hoa.types(id.as_str().expect("an id"), value).await;
+            hoa.presses("Save, next").await;
+        }
+        if piece == 0 {
+            linh.opens("/").await;
+            linh.presses("Measure and dispatch sample round 1").await;
+            linh.presses("The pieces are sent").await;
+            linh.must_see_in("#unfinished", "3 values are missing.")
+                .await;
+            linh.must_see_in("#unfinished", "Piece 2, size M").await;
+            linh.must_see_in("#unfinished", "C Body length").await;
+        }
+    }
+    hoa.opens("/").await;
+    linh.opens("/").await;
+    linh.presses("Measure and dispatch sample round 1").await;
+    linh.must_see("▲ +3/4").await;
+    linh.must_see("Everything is measured.").await;
+}
+
+/// Sent, received, decided and signed without script.
+pub async fn decides_without_script(iris: &Window, linh: &Window, round: &str) {
+    linh.presses("The pieces are sent").await;
+    linh.must_see("Done.").await;
+    iris.opens(round).await;
+    iris.presses("The pieces have arrived").await;
+    iris.presses("Measuring is done").await;
+    iris.must_see("Decide on these samples.").await;
+    // Without words: the form comes back as it was filled in.
+    iris.fills(&[("outcome", "remake")]).await;
+    iris.presses_in("#decide", "Decide").await;
+    iris.must_see_in("#decide [role=alert]", "Write a reason.")
+        .await;
+    let chosen = "return document.querySelector('input[name=outcome]:checked')?.value";
+    assert_eq!(iris.asks(chosen, &[]).await, "remake");
+    iris.types("reason", "The length is not even.").await;
+    iris.presses_in("#decide", "Decide").await;
+    iris.must_see("Decided.").await;
+    iris.must_see("The length is not even.").await;
+    for window in [iris, linh] {
+        window.opens(round).await;
+        window.must_see("decided: remake.").await;
+        window
+            .presses_in("#sign", &format!("I sign as {}", window.who))
+            .await;
+        window.presses_in("#sign", "Sign").await;
+        window.must_see("Signed.").await;
+    }
+}
+
+/// `21 5/8` is 2, 1, ½, ⅛: every sixteenth is within four keys.
+async fn types_on_keypad(hoa: &Window, value: &str) {
+    let (whole, part) = value.split_once(' ').unwrap_or((value, ""));
+    for digit in whole.chars() {
+        hoa.presses_in(".keypad", &digit.to_string()).await;
+    }
+    let keys: &[&str] = match part {
+        "" => &[],
+        "1/8" => &["⅛"],
+        "1/4" => &["¼"],
+        "1/2" => &["½"],
+        "5/8" => &["½", "⅛"],
+        "3/4" => &["½", "¼"],
+        "7/8" => &["½", "¼", "⅛"],
+        other => panic!("no keys for {other}"),
+    };
+    for key in keys {
+        hoa.presses_in(".keypad", key).await;
+    }
+    let shown = "return [...document.querySelectorAll('input[name=value]')].find((e) => e.offsetParent).value";
+    assert_eq!(hoa.asks(shown, &[]).await, value);
+}
+
+/// Both see what is out; the designer approves with changes, which become must-fixes.
+pub async fn decides(iris: &Window, linh: &Window, hoa: &Window, style: &str, round: &str) {
+    linh.opens(round).await;
+    // One piece at a time on a phone.
+    linh.presses_in(".one-of", "1 · M").await;
+    linh.must_see_in("table.chart", "▲ +3/4").await;
+    linh.must_not_see("▼ −3/4").await;
+    linh.presses_in(".one-of", "2 · M").await;
+    linh.must_see_in("table.chart", "▼ −3/4").await;
+    iris.opens(round).await;
+    iris.must_see_in("table.chart", "▲ +3/4").await;
+    iris.must_see_in("table.chart", "▼ −3/4").await;
+    linh.presses("The pieces are sent").await;
+    linh.must_see("Done.").await;
+    // The designer's page follows by itself.
+    iris.presses("The pieces have arrived").await;
+    iris.presses("Measuring is done").await;
+    iris.must_see("Decide on these samples.").await;
+    iris.fills(&[("outcome", "approved_with_changes")]).await;
+    iris.types("reason", "Right, but for the length.").await;
+    iris.presses_in("#decide", "Decide").await;
+    iris.must_see("Decided.").await;
+    iris.must_see("approved with changes").await;
+    iris.must_see("Must-fixes from this decision").await;
+    for window in [iris, linh] {
+        window.opens(round).await;
+        window.must_see("measured 6 values.").await;
+        window.must_see("decided: approved with changes.").await;
+        window.must_see("made a must-fix: C Body length.").await;
+        window
+            .presses_in("#sign", &format!("I sign as {}", window.who))
+            .await;
+        window.presses_in("#sign", "Sign").await;
+        window.must_see("Signed.").await;
+    }
+    hoa.opens(style).await;
+    hoa.must_see("must-fix").await;
+    iris.opens(style).await;
+    iris.presses("Ledger").await;
+    for line in ["Iris", "Linh", "Hoa"] {
+        iris.must_see(line).await;
+    }
+}
