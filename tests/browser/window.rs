@@ -114,7 +114,8 @@ impl Window {
     async fn watches(&self, element: &WebElement) {
         let script = "const [e, script] = arguments;
             window.wasHere = true;
-            const elsewhere = (a) => a.href.split('#')[0] !== location.href.split('#')[0];
+            const page = (address) => new URL(address, location.href).href.split('#')[0];
+            const elsewhere = (a) => page(a.getAttribute('href')) !== page('');
             if (!script) {
                 window.leaving = e.matches('button') ? e.form !== null : e.matches('a') && elsewhere(e);
                 return;
