@@ -1,7 +1,7 @@
 //! The sentences of the readiness checks.
 
 use crate::spec::check::{Fact, Finding, Severity};
-use crate::spec::units::{DecimalSign, Unit};
+use crate::spec::units::{DecimalSign, Length, Unit};
 
 use super::message::{Message, Text};
 use super::names::Named;
@@ -20,16 +20,23 @@ impl Text {
     /// unit.
     pub fn finding(self, finding: &Finding, unit: Unit, sign: DecimalSign) -> Message {
         let sentence = self.say(&format!("check-{}", finding.code.name()));
-        finding
-            .facts
-            .iter()
-            .fold(sentence, |sentence, (name, fact)| match fact {
-                Fact::Text(text) => sentence.with(name, text),
-                Fact::Length(length) => {
-                    let shown = format!("{} {}", length.exact(unit, sign), unit.symbol());
-                    sentence.with(name, shown)
-                }
-            })
+        let exact = |length: &Length, unit: Unit| {
+            let number = length.exact(unit, sign);
+            format!("{number} {}", unit.symbol())
+        };
+        let facts = finding.facts.iter();
+        facts.fold(sentence, |sentence, (name, fact)| match fact {
+            Fact::Text(text) => sentence.with(name, text),
+            Fact::Length(length) => sentence.with(name, exact(length, unit)),
+            Fact::LengthIn(length, unit) => sentence.with(name, exact(length, *unit)),
+            Fact::Number(number) => sentence.with(name, number.show(sign)),
+            Fact::Words(words) => {
+                let words = words.iter().map(|(kind, word)| self.word(kind, word));
+                let words: Vec<String> = words.map(String::from).collect();
+                sentence.with(name, words.join(", "))
+            }
+            Fact::Field(field) => sentence.with(name, self.field(field)),
+        })
     }
 }
 

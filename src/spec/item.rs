@@ -10,6 +10,12 @@ macro_rules! items {
             $($kind(&'a $kind),)*
         }
 
+        $(impl<'a> From<&'a $kind> for Item<'a> {
+            fn from(item: &'a $kind) -> Self {
+                Item::$kind(item)
+            }
+        })*
+
         impl<'a> Item<'a> {
             pub fn id(self) -> &'a ItemId {
                 match self {
@@ -190,6 +196,15 @@ impl<'a> Item<'a> {
             Item::Step(step) => step.fields(),
             Item::RatioPack(pack) => pack.fields(),
             Item::Marker(_) | Item::DimensionLine(_) | Item::BlowUp(_) => Fields::new(),
+        }
+    }
+
+    /// Letter and name, as far as there are any.
+    pub fn known_by(self) -> String {
+        match (self.letter().trim(), self.name().trim()) {
+            ("", "") => "…".to_owned(),
+            (only, "") | ("", only) => only.to_owned(),
+            (letter, name) => format!("{letter} {name}"),
         }
     }
 

@@ -19,6 +19,7 @@ pub mod letters;
 pub mod merge;
 pub mod number_scheme;
 pub mod rule;
+pub mod safety;
 pub mod stitch;
 pub mod table;
 pub mod units;

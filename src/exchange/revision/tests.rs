@@ -174,6 +174,10 @@ fn a_warning_is_published_with_a_reason_and_not_without() {
     desk.draft.drawings.drawings[0]
         .markers
         .retain(|marker| !marker.item.as_str().starts_with("part"));
+    for material in &mut desk.draft.materials.materials {
+        material.parts.clear();
+    }
+    desk.draft.artwork.artworks[0].colours.clear();
     let key = |code: &str| FindingKey {
         code: code.to_owned(),
         item: None,

@@ -1,19 +1,13 @@
 //! What a grade or a rounding makes doubtful: warnings on points that could be graded.
 
-use super::points::{Labels, about};
+use super::points::about;
 use super::{Code, Finding};
 use crate::spec::chart::{Graded, Values, steps};
 use crate::spec::document::{Basis, Direction, Point, Spec};
 use crate::spec::units::Length;
 
-pub fn judge(
-    spec: &Spec,
-    point: &Point,
-    values: &Values,
-    labels: &Labels,
-    findings: &mut Vec<Finding>,
-) {
-    let size = |index: usize| labels.get(&spec.sizes.sizes[index].id);
+pub fn judge(spec: &Spec, point: &Point, values: &Values, findings: &mut Vec<Finding>) {
+    let size = |index: usize| spec.sizes.sizes[index].code.as_str();
     if let Some(index) = values.rounded.iter().position(|value| !value.is_positive()) {
         let finding = about(point, Code::ValueNotPositive).fact("size", size(index));
         findings.push(finding.fact("value", values.rounded[index]));
@@ -38,11 +32,8 @@ pub fn judge(
         let finding = finding.fact("step", step);
         findings.push(finding.fact("minus", minus).fact("plus", plus));
     }
-    // Equal sizes are meant to be equal: only sizes that differ can be mistaken for each other.
-    let overlaps = |step: &Length| *step != Length::ZERO && minus + plus >= step.abs();
-    let mut left = steps(&values.rounded);
     if point.critical
-        && let Some(index) = left.position(|step| overlaps(&step))
+        && let Some((index, below, above)) = overlap(spec, point, values)
     {
         let step = values.rounded[index + 1] - values.rounded[index];
         let finding = about(point, Code::ToleranceOverlaps).field("plus");
@@ -50,8 +41,31 @@ pub fn judge(
             .fact("from", size(index))
             .fact("to", size(index + 1));
         let finding = finding.fact("step", step);
-        findings.push(finding.fact("minus", minus).fact("plus", plus));
+        findings.push(finding.fact("minus", below).fact("plus", above));
     }
+}
+
+/// The first size that can pass as the next one, with how much the larger of the two may be below
+/// its value and the smaller above.
+fn overlap(spec: &Spec, point: &Point, values: &Values) -> Option<(usize, Length, Length)> {
+    let side = |size: usize, above: bool| {
+        let own = point.tolerances.get(&spec.sizes.sizes[size].id);
+        let own = own.and_then(|own| if above { own.plus } else { own.minus });
+        own.or(if above { point.plus } else { point.minus })
+    };
+    steps(&values.rounded)
+        .enumerate()
+        .find_map(|(index, step)| {
+            let (smaller, larger) = match step.is_negative() {
+                false => (index, index + 1),
+                true => (index + 1, index),
+            };
+            let below = side(larger, false)?.nm;
+            let above = side(smaller, true)?.nm;
+            // Equal sizes are meant to be equal: only sizes that differ can be mistaken for each other.
+            let overlaps = step != Length::ZERO && below + above >= step.abs();
+            overlaps.then_some((index, below, above))
+        })
 }
 
 /// The size at which a growing grade begins to shrink, or the other way round.

@@ -2,20 +2,19 @@
 
 use std::collections::HashMap;
 
-use super::document::same_label;
-use super::{Code, Finding, blank, grading};
-use crate::spec::chart::{GradeFault, Graded};
-use crate::spec::document::{Point, Section, Spec};
-use crate::spec::id::ItemId;
+use super::known::Known;
+use super::{Code, Finding, blank, grading, same_label};
+use crate::spec::chart::GradeFault;
+use crate::spec::document::{Point, Section};
 use crate::spec::units::{Entered, Unit};
 
-pub fn points(spec: &Spec, graded: &Graded, findings: &mut Vec<Finding>) {
+pub fn points(known: &Known, findings: &mut Vec<Finding>) {
+    let spec = known.spec;
     if spec.points.points.is_empty() {
         findings.push(Finding::new(Code::PointsNone, Section::Points));
     }
-    let labels = Labels::of(spec);
     let mut letters: HashMap<String, &str> = HashMap::new();
-    for (point, graded) in spec.points.points.iter().zip(&graded.points) {
+    for (point, graded) in spec.points.points.iter().zip(&known.graded.points) {
         texts(point, findings);
         if !blank(&point.letter)
             && let Some(other) = letters.insert(same_label(&point.letter), &point.name)
@@ -23,15 +22,16 @@ pub fn points(spec: &Spec, graded: &Graded, findings: &mut Vec<Finding>) {
             let finding = about(point, Code::PointLetterTwice).field("letter");
             findings.push(finding.fact("other", other));
         }
-        tolerances(point, spec.header.unit, findings);
+        tolerances(known, point, findings);
+        lengths(known, point, findings);
         match &graded.result {
-            Ok(values) => grading::judge(spec, point, values, &labels, findings),
+            Ok(values) => grading::judge(spec, point, values, findings),
             Err(faults) => {
-                findings.extend(faults.iter().filter_map(|f| fault(point, f, &labels)));
+                findings.extend(faults.iter().filter_map(|f| fault(point, f, known)));
             }
         }
     }
-    grading::half_or_full(spec, graded, findings);
+    grading::half_or_full(spec, known.graded, findings);
 }
 
 /// A finding on a point, with the words that every sentence about a point needs.
@@ -53,32 +53,68 @@ fn texts(point: &Point, findings: &mut Vec<Finding>) {
     findings.extend(found.map(|(_, code, field)| about(point, code).field(field)));
 }
 
-fn tolerances(point: &Point, unit: Option<Unit>, findings: &mut Vec<Finding>) {
-    let foreign =
-        |entered: Entered| unit.is_some_and(|unit| unit.is_metric() != entered.unit.is_metric());
+fn tolerances(known: &Known, point: &Point, findings: &mut Vec<Finding>) {
+    let unit = known.spec.header.unit;
     for (side, field, missing) in [
         (point.minus, "minus", Code::PointMinusMissing),
         (point.plus, "plus", Code::PointPlusMissing),
     ] {
-        let code = match side {
-            None => missing,
-            Some(side) if side.nm.is_negative() => Code::ToleranceNegative,
-            Some(side) if foreign(side) => Code::ToleranceUnit,
-            Some(_) => continue,
-        };
-        findings.push(about(point, code).field(field));
+        match side {
+            None => findings.push(about(point, missing).field(field)),
+            Some(side) => tolerance(point, side, field, unit, findings),
+        }
     }
-    if point.step.is_some_and(foreign) {
+    for side in point.pair_limit.iter().copied() {
+        tolerance(point, side, "pair_limit", unit, findings);
+    }
+    for (size, own) in &point.tolerances {
+        if !known.is_size(size) {
+            findings.push(about(point, Code::ToleranceSizeUnknown).field("tolerances"));
+        }
+        for side in own.minus.into_iter().chain(own.plus) {
+            tolerance(point, side, "tolerances", unit, findings);
+        }
+    }
+    if point.step.is_some_and(|step| is_foreign(step, unit)) {
         findings.push(about(point, Code::StepUnit).field("step"));
     }
 }
 
+fn is_foreign(entered: Entered, unit: Option<Unit>) -> bool {
+    unit.is_some_and(|unit| unit.is_metric() != entered.unit.is_metric())
+}
+
+fn tolerance(
+    point: &Point,
+    side: Entered,
+    field: &'static str,
+    unit: Option<Unit>,
+    findings: &mut Vec<Finding>,
+) {
+    if side.nm.is_negative() {
+        findings.push(about(point, Code::ToleranceNegative).field(field));
+    } else if is_foreign(side, unit) {
+        findings.push(about(point, Code::ToleranceUnit).field(field));
+    }
+}
+
+/// A point that the second axis changes is changed by each of its values.
+fn lengths(known: &Known, point: &Point, findings: &mut Vec<Finding>) {
+    let mut lengths = known.spec.sizes.lengths.iter();
+    if !point.lengths.is_empty()
+        && let Some(missing) = lengths.find(|length| !point.lengths.contains_key(&length.id))
+    {
+        let finding = about(point, Code::LengthsPartial).field("lengths");
+        findings.push(finding.fact("length", missing.code.as_str()));
+    }
+}
+
 /// What keeps a point from being graded. Nothing where another finding says it already.
-fn fault(point: &Point, fault: &GradeFault, labels: &Labels) -> Option<Finding> {
+fn fault(point: &Point, fault: &GradeFault, known: &Known) -> Option<Finding> {
     let grade = |code| about(point, code).field("grade");
     let between = |code, from, to| {
-        let finding = grade(code).fact("from", labels.get(from));
-        finding.fact("to", labels.get(to))
+        let finding = grade(code).fact("from", known.letter(from));
+        finding.fact("to", known.letter(to))
     };
     Some(match fault {
         GradeFault::NoBase => about(point, Code::PointBaseMissing).field("base"),
@@ -89,12 +125,12 @@ fn fault(point: &Point, fault: &GradeFault, labels: &Labels) -> Option<Finding> 
         GradeFault::SegmentBackwards { from, to } => between(Code::GradeBackwards, from, to),
         GradeFault::UnknownSize { .. } => grade(Code::GradeSizeUnknown),
         GradeFault::SizeWithoutValue { size } => {
-            grade(Code::GradeSizeMissing).fact("size", labels.get(size))
+            grade(Code::GradeSizeMissing).fact("size", known.letter(size))
         }
         GradeFault::UnknownPoint { .. } => grade(Code::GradeSourceMissing),
         GradeFault::DerivedCycle { points } => {
             let round = points.iter().chain(points.first());
-            let letters: Vec<&str> = round.map(|id| labels.get(id)).collect();
+            let letters: Vec<&str> = round.map(|id| known.letter(id)).collect();
             grade(Code::GradeCycle).fact("letters", letters.join(" ← ").as_str())
         }
         GradeFault::BaseDisagrees { typed, graded } => {
@@ -105,23 +141,4 @@ fn fault(point: &Point, fault: &GradeFault, labels: &Labels) -> Option<Finding> 
         // Told of the spec, and of the source.
         GradeFault::NoBaseSize | GradeFault::SourceFaulty { .. } => return None,
     })
-}
-
-/// The codes of sizes and the letters of points.
-pub struct Labels<'a>(HashMap<&'a ItemId, &'a str>);
-
-impl<'a> Labels<'a> {
-    fn of(spec: &'a Spec) -> Self {
-        let sizes = spec.sizes.sizes.iter().map(|s| (&s.id, s.code.as_str()));
-        let points = spec
-            .points
-            .points
-            .iter()
-            .map(|p| (&p.id, p.letter.as_str()));
-        Self(sizes.chain(points).collect())
-    }
-
-    pub fn get(&self, id: &ItemId) -> &'a str {
-        self.0.get(id).copied().unwrap_or_default()
-    }
 }

@@ -106,3 +106,15 @@ pub enum MeasuringState {
     AfterFinish,
     AfterWashes(u8),
 }
+
+impl Header {
+    pub fn sold_in(&self, market: Market) -> bool {
+        self.markets.contains(&market)
+    }
+
+    /// Whether it is sold where composition labels are due: the EU, the UK or the US.
+    pub fn labelled(&self) -> bool {
+        let due = [Market::Eu, Market::Uk, Market::Us];
+        due.into_iter().any(|market| self.sold_in(market))
+    }
+}

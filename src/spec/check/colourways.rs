@@ -1,89 +1,15 @@
-//! Checks of everything but the points of measure.
+//! Checks of parts, colourways and the colours of one in the other.
 
 use std::collections::{HashMap, HashSet};
 
-use super::{Code, Finding, blank};
+use super::known::Known;
+use super::{Code, Finding, blank, same_label};
 use crate::spec::document::{Cell, Colourway, Part, Section, Spec};
 use crate::spec::id::ItemId;
 use crate::spec::item::Item;
 
-pub fn header(spec: &Spec, findings: &mut Vec<Finding>) {
-    let header = &spec.header;
-    let base_size = header.base_size.as_ref();
-    let unknown = |id: &ItemId| spec.size(id).is_none();
-    let checks = [
-        (blank(&header.number), Code::NumberMissing, "number"),
-        (blank(&header.name), Code::NameMissing, "name"),
-        (base_size.is_none(), Code::BaseSizeMissing, "base_size"),
-        (
-            base_size.is_some_and(unknown),
-            Code::BaseSizeUnknown,
-            "base_size",
-        ),
-        (header.unit.is_none(), Code::UnitMissing, "unit"),
-        (
-            header.measured.is_none(),
-            Code::MeasuringStateMissing,
-            "measured",
-        ),
-    ];
-    let found = checks.into_iter().filter(|(found, _, _)| *found);
-    findings.extend(found.map(|(_, code, field)| Finding::new(code, Section::Header).field(field)));
-}
-
-pub fn sizes(spec: &Spec, findings: &mut Vec<Finding>) {
-    let sizes = &spec.sizes.sizes;
-    if sizes.is_empty() {
-        findings.push(Finding::new(Code::SizesNone, Section::Sizes));
-    }
-    let mut seen = HashSet::new();
-    for size in sizes {
-        let finding = |code| {
-            let finding = Finding::new(code, Section::Sizes).item(&size.id);
-            finding.field("code")
-        };
-        if blank(&size.code) {
-            findings.push(finding(Code::SizeCodeMissing));
-        } else if !seen.insert(same_label(&size.code)) {
-            findings.push(finding(Code::SizeCodeTwice).fact("code", size.code.as_str()));
-        }
-    }
-}
-
-pub fn drawings(spec: &Spec, findings: &mut Vec<Finding>) {
-    let drawings = &spec.drawings.drawings;
-    if drawings.is_empty() {
-        findings.push(Finding::new(Code::DrawingsNone, Section::Drawings));
-        return;
-    }
-    let lettered: HashSet<&ItemId> = {
-        let lettered = spec.items().filter(|item| item.is_lettered());
-        lettered.map(Item::id).collect()
-    };
-    let mut marked = HashSet::new();
-    for marker in drawings.iter().flat_map(|drawing| &drawing.markers) {
-        marked.insert(&marker.item);
-        let finding = |code| Finding::new(code, Section::Drawings).item(&marker.id);
-        if !lettered.contains(&marker.item) {
-            findings.push(finding(Code::MarkerAdrift));
-        }
-        if marker.x > 10_000 || marker.y > 10_000 {
-            findings.push(finding(Code::MarkerOutside));
-        }
-    }
-    for point in spec
-        .points
-        .points
-        .iter()
-        .filter(|point| !marked.contains(&point.id))
-    {
-        let finding = Finding::new(Code::PointUnmarked, Section::Drawings).item(&point.id);
-        let finding = finding.fact("letter", point.letter.as_str());
-        findings.push(finding.fact("name", point.name.as_str()));
-    }
-}
-
-pub fn colourways(spec: &Spec, findings: &mut Vec<Finding>) {
+pub fn colourways(known: &Known, findings: &mut Vec<Finding>) {
+    let spec = known.spec;
     let colourways = &spec.colourways;
     if colourways.parts.is_empty() {
         findings.push(Finding::new(Code::PartsNone, Section::Colourways));
@@ -92,6 +18,7 @@ pub fn colourways(spec: &Spec, findings: &mut Vec<Finding>) {
         findings.push(Finding::new(Code::ColourwaysNone, Section::Colourways));
     }
     parts(spec, findings);
+    unmade(spec, findings);
     let mut seen = HashSet::new();
     for colourway in &colourways.colourways {
         let finding = |code| Finding::new(code, Section::Colourways).item(&colourway.id);
@@ -105,7 +32,7 @@ pub fn colourways(spec: &Spec, findings: &mut Vec<Finding>) {
     }
     for part in &colourways.parts {
         for colourway in &colourways.colourways {
-            cell(spec, colourway, part, findings);
+            cell(known, colourway, part, findings);
         }
     }
 }
@@ -135,7 +62,25 @@ fn parts(spec: &Spec, findings: &mut Vec<Finding>) {
     }
 }
 
-fn cell(spec: &Spec, colourway: &Colourway, part: &Part, findings: &mut Vec<Finding>) {
+/// Parts that nothing is made of: no material, no ink or thread of an artwork, no label.
+fn unmade(spec: &Spec, findings: &mut Vec<Finding>) {
+    let materials = spec.materials.materials.iter();
+    let artworks = spec.artwork.artworks.iter();
+    let labels = spec.labels.labels.iter();
+    let made: HashSet<&ItemId> = materials
+        .flat_map(|material| &material.parts)
+        .chain(artworks.flat_map(|artwork| &artwork.colours))
+        .chain(labels.filter_map(|label| label.part.as_ref()))
+        .collect();
+    let parts = spec.colourways.parts.iter();
+    for part in parts.filter(|part| !made.contains(&part.id)) {
+        let finding = Finding::new(Code::PartWithoutMaterial, Section::Colourways);
+        let finding = finding.item(&part.id).fact("letter", part.letter.as_str());
+        findings.push(finding.fact("name", part.name.as_str()));
+    }
+}
+
+fn cell(known: &Known, colourway: &Colourway, part: &Part, findings: &mut Vec<Finding>) {
     let finding = |code| {
         let label = match colourway.code.as_str() {
             code if blank(code) => colourway.name.as_str(),
@@ -149,6 +94,7 @@ fn cell(spec: &Spec, colourway: &Colourway, part: &Part, findings: &mut Vec<Find
         finding.colourway = Some(colourway.id.clone());
         finding
     };
+    let spec = known.spec;
     match spec.colourways.cell(&colourway.id, &part.id) {
         None => findings.push(finding(Code::CellEmpty)),
         Some(Cell::None {} | Cell::Natural {}) => {}
@@ -165,7 +111,7 @@ fn cell(spec: &Spec, colourway: &Colourway, part: &Part, findings: &mut Vec<Find
             }
         }
         Some(Cell::DyedToMatch { part: target }) => {
-            let Some(target) = spec.colourways.parts.iter().find(|part| part.id == *target) else {
+            let Some(Item::Part(target)) = known.item(target) else {
                 findings.push(finding(Code::CellMatchMissing));
                 return;
             };
@@ -203,18 +149,4 @@ fn matched(spec: &Spec, colourway: &Colourway, first: &ItemId) -> Matched {
 fn is_screen_value(screen: &str) -> bool {
     let digits = screen.strip_prefix('#').unwrap_or_default();
     digits.len() == 6 && digits.bytes().all(|byte| byte.is_ascii_hexdigit())
-}
-
-pub fn ids(spec: &Spec, findings: &mut Vec<Finding>) {
-    let mut seen = HashSet::new();
-    for item in spec.items() {
-        if !seen.insert(item.id()) {
-            findings.push(Finding::new(Code::IdTwice, item.section()).item(item.id()));
-        }
-    }
-}
-
-/// Labels are one to a reader when they differ in case or in the spaces around them.
-pub fn same_label(label: &str) -> String {
-    label.trim().to_lowercase()
 }

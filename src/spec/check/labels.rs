@@ -1,0 +1,101 @@
+//! Checks of the labels and of what they must say in a market.
+
+use super::artwork::complete;
+use super::known::Known;
+use super::{Code, Fact, Finding, blank, on, same_label};
+use crate::spec::document::{
+    Care, Header, Label, LabelContent, LabelKind, LabelMade, Market, Section, Wash,
+};
+use crate::spec::units::{Length, Unit};
+
+pub fn labels(known: &Known, findings: &mut Vec<Finding>) {
+    let (header, labels) = (&known.spec.header, &known.spec.labels);
+    let says = |content| labels.labels.iter().any(|label| says(label, content));
+    let us = header.sold_in(Market::Us);
+    let customary = header.sold_in(Market::Eu) || header.sold_in(Market::Uk);
+    let care_label = says(LabelContent::Care);
+    let whole = Finding::new(Code::CareMissing, Section::Labels).field("care.wash");
+    if us && !says_cleaning(&labels.care) {
+        findings.push(whole.clone());
+    }
+    let checks = [
+        (
+            header.labelled() && !says(LabelContent::Composition),
+            Code::CompositionLabelMissing,
+        ),
+        (us && !care_label, Code::CareLabelMissing),
+        (us && !says(LabelContent::Origin), Code::OriginLabelMissing),
+    ];
+    let found = checks.into_iter().filter(|(found, _)| *found);
+    findings.extend(found.map(|(_, code)| Finding::new(code, Section::Labels)));
+    if !us && customary && !(care_label && says_cleaning(&labels.care)) {
+        findings.push(Finding {
+            code: Code::CareCustomary,
+            ..whole
+        });
+    }
+    for label in &labels.labels {
+        one(header, label, findings);
+    }
+}
+
+/// Whether a label says this, by its contents or by what it is.
+fn says(label: &Label, content: LabelContent) -> bool {
+    let by_kind = match label.kind {
+        Some(LabelKind::CareComposition) => {
+            matches!(content, LabelContent::Care | LabelContent::Composition)
+        }
+        Some(LabelKind::Origin) => content == LabelContent::Origin,
+        Some(LabelKind::SizeLoop) => content == LabelContent::Size,
+        Some(LabelKind::Brand | LabelKind::Warning | LabelKind::Other) | None => false,
+    };
+    by_kind || label.contents.contains(&content)
+}
+
+/// 16 CFR 423.6: washing or dry cleaning is said, or that neither may be done. Of washing also how
+/// it is dried.
+fn says_cleaning(care: &Care) -> bool {
+    let dries = care.tumble.is_some() || care.air_dry.is_some();
+    let washes = care.wash.is_some_and(|wash| wash != Wash::No) && dries;
+    washes || care.dry_clean.is_some()
+}
+
+fn one(header: &Header, label: &Label, findings: &mut Vec<Finding>) {
+    let sides = [("width", label.width), ("height", label.height)];
+    for (field, side) in sides {
+        if !side.is_some_and(|side| side.nm.is_positive()) {
+            let finding = on(label, Code::LabelSizeMissing).field(field);
+            findings.push(finding.fact("missing", Fact::Field(field)));
+        }
+    }
+    if complete(&label.distances) == 0 {
+        findings.push(on(label, Code::LabelPlaceMissing).field("distances"));
+    }
+    if let (Some(text), Some(made)) = (label.text_height, label.made) {
+        let least = smallest_text(made);
+        if text.nm < least {
+            let finding = on(label, Code::TextTooSmall).field("text_height");
+            let finding = finding.fact("height", Fact::LengthIn(text.nm, Unit::Mm));
+            let finding = finding.fact("least", Fact::LengthIn(least, Unit::Mm));
+            findings.push(finding.fact("method", Fact::word(made)));
+        }
+    }
+    let texts = label.texts.iter().filter(|text| !blank(&text.text));
+    let said: Vec<String> = texts.map(|text| same_label(&text.language)).collect();
+    let mut languages = header.languages.iter();
+    if !said.is_empty()
+        && let Some(language) = languages.find(|it| !said.contains(&same_label(it)))
+    {
+        let finding = on(label, Code::LabelLanguageMissing).field("texts");
+        findings.push(finding.fact("language", language.as_str()));
+    }
+}
+
+/// The height of letters below which a label is hard to read. Common practice, no source.
+fn smallest_text(made: LabelMade) -> Length {
+    let tenths = match made {
+        LabelMade::Woven => 15,
+        LabelMade::Printed | LabelMade::Transfer => 12,
+    };
+    Length::nm(tenths * 100_000)
+}

@@ -1,0 +1,61 @@
+//! Cases of the materials.
+
+use super::*;
+
+#[rustfmt::skip]
+pub const CASES: &[Case] = &[
+    (Code::MaterialsNone, None, None,
+        |s| s.materials.materials.clear(),
+        |s| s.materials.materials.truncate(1)),
+    (Code::MaterialKindMissing, Some("material-zip"), Some("kind"),
+        |s| material(s, "zip").kind = None,
+        |s| material(s, "zip").kind = Some(MaterialKind::Other)),
+    (Code::MaterialUnused, Some("material-tape"), Some("parts"),
+        |s| { material(s, "tape").parts.clear(); callout(s, "1").tape = None; },
+        |s| material(s, "tape").parts.clear()),
+    (Code::FabricsNone, None, None,
+        |s| { material(s, "main").kind = Some(MaterialKind::Tape); material(s, "rib").kind = Some(MaterialKind::Tape); },
+        |s| material(s, "main").kind = Some(MaterialKind::Tape)),
+    (Code::CompositionMissing, Some("material-main"), Some("composition"),
+        |s| material(s, "main").composition.clear(),
+        |s| { material(s, "main").composition.clear(); s.header.markets = vec![Market::Other]; }),
+    (Code::CompositionTotal, Some("material-rib"), Some("composition"),
+        |s| shares(s, "94.9", "5"),
+        |s| shares(s, "94.9", "5.1")),
+    (Code::ShareIncomplete, Some("material-rib"), Some("composition"),
+        |s| shares(s, "100", "0"),
+        |s| shares(s, "95", "4")),
+    (Code::ComponentMissing, Some("material-rib"), Some("component"),
+        |s| material(s, "rib").component = None,
+        |s| { s.materials.materials.remove(1); material(s, "main").component = None; }),
+    (Code::ClaimHundred, Some("material-rib"), Some("name"),
+        |s| material(s, "rib").name = "100\u{a0}% cotton rib".to_owned(),
+        |s| material(s, "main").name = "100 % cotton jersey".to_owned()),
+    (Code::ZipSizeMissing, Some("material-zip"), Some("length"),
+        |s| material(s, "zip").zip.opening = None,
+        |s| { let zip = material(s, "zip"); zip.zip.opening = None; zip.length = inches("9"); }),
+    (Code::MinimumUnmet, Some("material-main"), Some("minimum"),
+        |s| orders(s, [100, 100], "220.1", MinimumLevel::Style),
+        |s| orders(s, [100, 100], "220", MinimumLevel::Style)),
+];
+
+/// The rib's two shares.
+fn shares(spec: &mut Spec, cotton: &str, elastane: &str) {
+    let shares = &mut material(spec, "rib").composition;
+    for (share, percent) in shares.iter_mut().zip([cotton, elastane]) {
+        share.percent = Some(decimal(percent));
+    }
+}
+
+/// So many pieces of each colourway, and a minimum order of the main fabric in metres.
+fn orders(spec: &mut Spec, pieces: [u32; 2], metres: &str, level: MinimumLevel) {
+    let colourways = spec.colourways.colourways.iter_mut();
+    for (colourway, pieces) in colourways.zip(pieces) {
+        colourway.pieces = Some(pieces);
+    }
+    material(spec, "main").minimum = Some(Minimum {
+        quantity: Some(decimal(metres)),
+        unit: Some(Measured::Metre),
+        level: Some(level),
+    });
+}

@@ -1,0 +1,75 @@
+//! Cases of relations between measurements, and of points that are usual.
+
+use super::*;
+
+#[rustfmt::skip]
+pub const CASES: &[Case] = &[
+    (Code::StretchedBelowRelaxed, Some("point-g"), Some("stretched_min"),
+        |s| point(s, "G").stretched_min = inches("3 7/16"),
+        |s| point(s, "G").stretched_min = inches("3 1/2")),
+    (Code::NeckUnderHead, Some("point-i"), Some("base"),
+        |s| neck(s, "21 1/2"),
+        |s| neck(s, "22")),
+    (Code::CuffUnderHand, Some("point-g"), Some("base"),
+        |s| { point(s, "G").stretched_min = inches("4 1/8"); bodies(s, BodyDimension::HandGirth, "8"); },
+        |s| { point(s, "G").stretched_min = inches("4 1/4"); bodies(s, BodyDimension::HandGirth, "8"); }),
+    (Code::ZipNotOpening, Some("material-zip"), Some("length"),
+        |s| { zips(s); material(s, "zip").length_by_size.insert(id("size-l"), inches("10 7/16").unwrap()); },
+        |s| zips(s)),
+    (Code::CordUnderChannel, Some("material-tape"), Some("length"),
+        |s| { material(s, "tape").cord.channel = Some(id("point-b")); material(s, "tape").length = inches("44 7/16"); },
+        |s| { material(s, "tape").cord.channel = Some(id("point-b")); material(s, "tape").length = inches("44 1/2"); }),
+    (Code::RiseAndInseam, Some("point-f"), Some("base"),
+        |s| legs(s, "10", "30", "41 1/4"),
+        |s| legs(s, "10", "30", "41 1/8")),
+    (Code::PointsUsual, None, None,
+        |s| { s.header.kind = Some(GarmentKind::HalfZip); point(s, "D").measure = None; },
+        |s| s.header.kind = Some(GarmentKind::HalfZip)),
+    (Code::DimensionMissing, Some("point-g"), Some("measure"),
+        |s| point(s, "H").measure = None,
+        |s| { point(s, "H").measure = None; s.header.kind = Some(GarmentKind::TShirt); }),
+];
+
+fn bodies(spec: &mut Spec, dimension: BodyDimension, girth: &str) {
+    for size in &mut spec.sizes.sizes {
+        size.body.push(BodyRange {
+            dimension: Some(dimension),
+            from: inches("1"),
+            to: inches(girth),
+        });
+    }
+}
+
+/// A stretched neck opening of this width around, for heads of 22 in.
+fn neck(spec: &mut Spec, around: &str) {
+    bodies(spec, BodyDimension::HeadGirth, "22");
+    let point = point(spec, "I");
+    point.measure = Some(Measure::NeckStretched);
+    point.base = inches(around);
+}
+
+/// Zips that are as long as the openings and their tolerance allow.
+fn zips(spec: &mut Spec) {
+    let lengths = [
+        ("size-xs", "8"),
+        ("size-s", "9 1/8"),
+        ("size-m", "9 1/4"),
+        ("size-l", "10 3/8"),
+        ("size-xl", "10 1/2"),
+    ];
+    let lengths = lengths.map(|(size, length)| (id(size), inches(length).unwrap()));
+    material(spec, "zip").length_by_size = lengths.into();
+}
+
+fn legs(spec: &mut Spec, rise: &str, inseam: &str, outseam: &str) {
+    for (letter, measure, base) in [
+        ("H", Measure::FrontRise, rise),
+        ("I", Measure::Inseam, inseam),
+        ("F", Measure::Outseam, outseam),
+    ] {
+        let point = point(spec, letter);
+        point.measure = Some(measure);
+        point.base = inches(base);
+        point.grade = Some(Grade::Same {});
+    }
+}
