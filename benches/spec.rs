@@ -84,7 +84,9 @@ fn large() -> Spec {
         x: 5_000,
         y: 5_000,
     });
-    spec.drawings.drawings[0].markers = markers.collect();
+    let drawn = &mut spec.drawings.drawings[0].markers;
+    drawn.retain(|marker| !marker.item.as_str().starts_with("p"));
+    drawn.extend(markers);
     let parts = (0..PARTS).map(|number| Part {
         id: id(4, number),
         letter: format!("P{number}"),
@@ -112,6 +114,11 @@ fn large() -> Spec {
             .map(|number| (id(5, number), row(number)))
             .collect(),
     };
+    for material in &mut spec.materials.materials {
+        material.parts = (0..PARTS).map(|number| id(4, number)).collect();
+        material.zip.opening = material.zip.opening.take().map(|_| id(2, 0));
+    }
+    spec.artwork.artworks[0].colours = vec![id(4, 0)];
     spec
 }
 

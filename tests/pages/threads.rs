@@ -353,6 +353,12 @@ on_both! {
                     });
                 }
                 spec.colourways.parts.retain(|part| part.id != gone);
+                for material in &mut spec.materials.materials {
+                    material.parts.retain(|part| *part != gone);
+                    if material.parts.is_empty() {
+                        material.parts.push(item("part-2"));
+                    }
+                }
                 spec.colourways.cells.retain(|_, cells| !cells.is_empty());
                 let left: Vec<_> = spec.colourways.parts.iter().map(|it| it.id.clone()).collect();
                 for colourway in &spec.colourways.colourways {

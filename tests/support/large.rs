@@ -119,7 +119,7 @@ pub fn large() -> Spec {
     let drawing = &mut spec.drawings.drawings[0];
     drawing
         .markers
-        .retain(|marker| marker.item.as_str().starts_with("part-"));
+        .retain(|marker| !marker.item.as_str().starts_with("point-"));
     drawing.markers.extend((0..POINTS).map(|number| {
         let place = u16::try_from(number).expect("small");
         Marker {
@@ -129,5 +129,8 @@ pub fn large() -> Spec {
             y: 9_500 - 200 * place,
         }
     }));
+    for material in &mut spec.materials.materials {
+        material.zip.opening = material.zip.opening.take().map(|_| id("point", 7));
+    }
     spec
 }
