@@ -119,8 +119,10 @@ impl<'a> Children<'a> {
         let cord = &material.cord;
         let us = self.us_waist.as_ref();
         let us = us.filter(|_| matches!(place, CordPlace::Waist | CordPlace::Hem));
-        let en = [&self.en_young, &self.en_older].into_iter().flatten();
-        let en: Vec<&str> = en.flatten().copied().collect();
+        let en = self.en_young.iter().chain(&self.en_older).flatten();
+        let mut en: Vec<&str> = en.copied().collect();
+        // A size may be for ages on both sides of the line.
+        en.dedup();
         let in_en = self.en_young.is_some() || self.en_older.is_some();
         if let Some(field) = unsaid(material)
             && (us.is_some() || in_en)

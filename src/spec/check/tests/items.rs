@@ -23,3 +23,88 @@ pub const CASES: &[Case] = &[
         |s| callout(s, "1").line = Some(id("point-a")),
         |s| callout(s, "1").line = None),
 ];
+
+#[test]
+fn every_reference_to_what_is_gone_is_found_with_its_field() {
+    let edits: [(&str, &str, Edit); 17] = [
+        ("point-a", "part", |s| point(s, "A").part = Some(id("gone"))),
+        ("point-a", "lengths", |s| {
+            let more = inches("1").unwrap();
+            point(s, "A").lengths.insert(id("gone"), more);
+        }),
+        ("material-zip", "parts", |s| {
+            material(s, "zip").parts.push(id("gone"));
+        }),
+        ("material-zip", "zip.opening", |s| {
+            material(s, "zip").zip.opening = Some(id("gone"));
+        }),
+        ("material-zip", "cord.channel", |s| {
+            material(s, "zip").cord.channel = Some(id("gone"));
+        }),
+        ("material-zip", "length_by_size", |s| {
+            let length = inches("1").unwrap();
+            material(s, "zip").length_by_size.insert(id("gone"), length);
+        }),
+        ("material-zip", "consumption.by_size", |s| {
+            let amounts = &mut material(s, "zip").consumption.by_size;
+            amounts.insert(id("gone"), decimal("1"));
+        }),
+        ("callout-1", "part", |s| {
+            callout(s, "1").part = Some(id("gone"))
+        }),
+        ("callout-1", "detail", |s| {
+            callout(s, "1").detail = Some(id("gone"))
+        }),
+        ("callout-1", "thread", |s| {
+            callout(s, "1").thread = Some(id("gone"))
+        }),
+        ("callout-1", "tape", |s| {
+            callout(s, "1").tape = Some(id("gone"))
+        }),
+        ("artwork-wave", "colours", |s| {
+            artwork(s).colours.push(id("gone"))
+        }),
+        ("artwork-wave", "drawing", |s| {
+            artwork(s).drawing = Some(id("gone"))
+        }),
+        ("artwork-wave", "bands", |s| {
+            artwork(s).bands[0].to = Some(id("gone"))
+        }),
+        ("label-care", "part", |s| {
+            label(s, "care").part = Some(id("gone"))
+        }),
+        ("pack-1", "colourway", |s| {
+            super::packing::pack(s, &[1], 1);
+            s.packing.ratio[0].colourway = Some(id("gone"));
+        }),
+        ("pack-1", "pieces", |s| {
+            super::packing::pack(s, &[1], 1);
+            s.packing.ratio[0].pieces.insert(id("gone"), 1);
+        }),
+    ];
+    for (item, field, edit) in edits {
+        let findings = after(edit);
+        let found = findings.iter().any(|it| {
+            let named = it.item == Some(id(item)) && it.field == Some(field);
+            it.code == Code::ReferenceGone && named
+        });
+        assert!(found, "{item} {field}: {findings:?}");
+    }
+    for (item, edit) in [
+        (
+            "artwork-wave",
+            (|s| artwork(s).bands[0].distances[0].line = Some(id("gone"))) as Edit,
+        ),
+        ("label-care", |s| {
+            label(s, "care").distances[0].line = Some(id("gone"))
+        }),
+    ] {
+        let findings = after(edit);
+        let found = findings.iter().find(|it| it.code == Code::LineGone);
+        assert_eq!(
+            found.and_then(|it| it.item.clone()),
+            Some(id(item)),
+            "{findings:?}"
+        );
+    }
+}

@@ -45,3 +45,18 @@ fn texts(spec: &mut Spec, languages: &[&str]) {
     };
     label(spec, "care").texts = languages.iter().map(text).collect();
 }
+
+#[test]
+fn small_text_on_a_label_is_measured_by_how_it_is_made() {
+    let found = |made, height: &str| {
+        let findings = after(|s| {
+            label(s, "care").made = Some(made);
+            label(s, "care").text_height = mm(height);
+        });
+        findings.iter().any(|it| it.code == Code::TextTooSmall)
+    };
+    assert!(found(LabelMade::Woven, "1.4"));
+    assert!(!found(LabelMade::Woven, "1.5"));
+    assert!(found(LabelMade::Printed, "1.1"));
+    assert!(!found(LabelMade::Printed, "1.2"));
+}

@@ -59,3 +59,73 @@ fn orders(spec: &mut Spec, pieces: [u32; 2], metres: &str, level: MinimumLevel) 
         level: Some(level),
     });
 }
+
+#[test]
+fn a_minimum_counts_at_its_level() {
+    let found = |pieces, metres: &str, level| {
+        let findings = after(|s| orders(s, pieces, metres, level));
+        let of_code = findings
+            .into_iter()
+            .filter(|it| it.code == Code::MinimumUnmet);
+        of_code.map(|it| it.facts).collect::<Vec<_>>()
+    };
+    // 1.1 m a garment: 110 m of Ink, 55 m of Chalk.
+    let met = found([100, 50], "55", MinimumLevel::Colour);
+    assert_eq!(met, Vec::<Vec<_>>::new());
+    let unmet = found([100, 50], "56", MinimumLevel::Colour);
+    let [facts] = &unmet[..] else {
+        panic!("{unmet:?}");
+    };
+    assert_eq!(
+        facts[1..],
+        [
+            ("needed", decimal("55").into()),
+            ("minimum", decimal("56").into()),
+            ("unit", Fact::word(Measured::Metre)),
+            ("colourway", "CHALK Chalk".into()),
+        ]
+    );
+    // How much of the order one dimension takes is not known.
+    assert_eq!(
+        found([1, 1], "900", MinimumLevel::Dimension),
+        Vec::<Vec<_>>::new()
+    );
+    // Nor how much is ordered, while a colourway has no pieces.
+    let findings = after(|s| {
+        orders(s, [100, 100], "900", MinimumLevel::Style);
+        s.colourways.colourways[1].pieces = None;
+    });
+    assert!(findings.iter().all(|it| it.code != Code::MinimumUnmet));
+}
+
+#[test]
+fn an_unlisted_fibre_needs_a_name() {
+    let found = |name: &str| {
+        let findings = after(|s| {
+            let share = &mut material(s, "rib").composition[1];
+            share.fibre = Some(Fibre::Other);
+            share.name = name.to_owned();
+        });
+        findings.iter().any(|it| it.code == Code::ShareIncomplete)
+    };
+    assert!(found(" "));
+    assert!(!found("lotus"));
+}
+
+#[test]
+fn what_lies_hidden_may_have_its_place_in_words() {
+    let unused = |placement: &str, kind| {
+        let findings = after(|s| {
+            let tape = material(s, "tape");
+            tape.parts.clear();
+            tape.kind = Some(kind);
+            tape.placement = placement.to_owned();
+            callout(s, "1").tape = None;
+        });
+        findings.iter().any(|it| it.code == Code::MaterialUnused)
+    };
+    assert!(unused("", MaterialKind::Elastic));
+    assert!(!unused("in the hem", MaterialKind::Elastic));
+    assert!(unused("in the hem", MaterialKind::Tape));
+    assert!(!unused("", MaterialKind::Packing));
+}

@@ -13,7 +13,7 @@ pub const CASES: &[Case] = &[
 ];
 
 /// A pack of the Ink colourway, of which so many pieces are thought of.
-fn pack(spec: &mut Spec, of_sizes: &[u32], pieces: u32) {
+pub fn pack(spec: &mut Spec, of_sizes: &[u32], pieces: u32) {
     spec.colourways.colourways[0].pieces = Some(pieces);
     let sizes = spec.sizes.sizes.iter().map(|size| size.id.clone());
     let pack = RatioPack {

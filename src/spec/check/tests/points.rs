@@ -123,3 +123,47 @@ fn lengths(spec: &mut Spec, changed_by: &[&str]) {
         point(spec, "B").lengths.insert(id(length), more);
     }
 }
+
+#[test]
+fn a_tolerance_of_a_size_takes_the_place_of_the_points_own() {
+    // S grows by 1 in from XS. Below S 3/8 may be missing, above XS 3/8 be too much.
+    let overlaps = |size: &'static str, minus: &'static str, plus: &'static str| {
+        let findings = after(|spec| {
+            let own = Tolerance {
+                minus: inches(minus),
+                plus: inches(plus),
+            };
+            point(spec, "A").tolerances.insert(id(size), own);
+        });
+        findings.iter().any(|it| it.code == Code::ToleranceOverlaps)
+    };
+    assert!(overlaps("size-xs", "0", "5/8"));
+    assert!(!overlaps("size-xs", "5/8", "9/16"));
+    assert!(overlaps("size-s", "5/8", "0"));
+    assert!(!overlaps("size-xl", "3/8", "2"));
+}
+
+#[test]
+fn every_tolerance_is_positive_and_of_the_specs_kind_of_unit() {
+    for (typed, code) in [
+        ("-1/8", Code::ToleranceNegative),
+        ("3mm", Code::ToleranceUnit),
+    ] {
+        let typed = inches(typed);
+        let of_size = Tolerance {
+            minus: typed,
+            plus: None,
+        };
+        let found = |edit: &dyn Fn(&mut Point)| {
+            let findings = after(|spec| edit(point(spec, "B")));
+            let finding = findings.into_iter().find(|it| it.code == code);
+            finding.and_then(|it| it.field)
+        };
+        let pair = found(&|point| point.pair_limit = typed);
+        assert_eq!(pair, Some("pair_limit"));
+        let own = found(&|point| {
+            point.tolerances.insert(id("size-m"), of_size.clone());
+        });
+        assert_eq!(own, Some("tolerances"));
+    }
+}

@@ -73,3 +73,71 @@ fn legs(spec: &mut Spec, rise: &str, inseam: &str, outseam: &str) {
         point.grade = Some(Grade::Same {});
     }
 }
+
+#[test]
+fn nothing_is_said_of_bodies_that_are_not_given() {
+    let codes = [Code::NeckUnderHead, Code::CuffUnderHand];
+    let said = |edit: Edit| {
+        let findings = after(edit);
+        findings
+            .iter()
+            .filter(|it| codes.contains(&it.code))
+            .count()
+    };
+    assert_eq!(said(|s| neck(s, "10")), 1);
+    let without_bodies: Edit = |s| {
+        neck(s, "10");
+        point(s, "G").stretched_min = inches("4");
+        for size in &mut s.sizes.sizes {
+            size.body.clear();
+        }
+    };
+    assert_eq!(said(without_bodies), 0);
+    // A half-zip opens at the neck.
+    let opens: Edit = |s| {
+        neck(s, "10");
+        s.header.kind = Some(GarmentKind::HalfZip);
+    };
+    assert_eq!(said(opens), 0);
+}
+
+#[test]
+fn a_relation_carries_its_figures() {
+    let findings = after(|s| legs(s, "10", "30", "50"));
+    let finding = findings.iter().find(|it| it.code == Code::RiseAndInseam);
+    let facts = &finding.unwrap().facts;
+    let length = |text: &str| Fact::Length(inches(text).unwrap().nm);
+    assert_eq!(
+        facts[1..],
+        [
+            ("size", "XS".into()),
+            ("rise", length("10")),
+            ("inseam", length("30")),
+            ("outseam", length("50")),
+        ]
+    );
+    // The other way: together far longer than the outseam.
+    let found = |outseam: &'static str| {
+        let findings = after(|s| legs(s, "12", "30", outseam));
+        findings.iter().any(|it| it.code == Code::RiseAndInseam)
+    };
+    assert!(found("37 7/8"));
+    assert!(!found("38"));
+}
+
+#[test]
+fn a_stretched_point_is_no_narrower_than_the_relaxed_one() {
+    let found = |around: &'static str| {
+        let findings = after(|s| {
+            let stretched = point(s, "I");
+            stretched.measure = Some(Measure::CuffStretched);
+            stretched.base = inches(around);
+        });
+        findings
+            .iter()
+            .any(|it| it.code == Code::StretchedBelowRelaxed)
+    };
+    // The cuff lies 3 3/4 in wide in XL: 7 1/2 in around.
+    assert!(found("7 3/8"));
+    assert!(!found("7 1/2"));
+}

@@ -92,3 +92,105 @@ fn report(kind: EvidenceKind, number: &str) -> Vec<Evidence> {
         ..Evidence::default()
     }]
 }
+
+fn codes(edit: impl FnOnce(&mut Spec)) -> Vec<Code> {
+    let about_cords = |code: &Code| code.name().starts_with("cord-");
+    let findings = after(edit).into_iter();
+    findings.map(|it| it.code).filter(about_cords).collect()
+}
+
+#[test]
+fn cords_of_grown_peoples_clothes_are_let_be() {
+    let edit: Edit = |s| {
+        s.header.markets = vec![Market::Us, Market::Eu];
+        *cord(s) = Cord {
+            place: Some(CordPlace::HoodNeck),
+            ends: Some(CordEnds::Toggled),
+            free: inches("30"),
+            ..Cord::default()
+        };
+    };
+    assert_eq!(codes(edit), []);
+}
+
+#[test]
+fn a_reason_lifts_its_own_ban_and_no_other() {
+    let hood = |s: &mut Spec| {
+        child(s, 60, 71);
+        s.header.markets = vec![Market::Us, Market::Eu];
+        cord(s).place = Some(CordPlace::HoodNeck);
+    };
+    let bans = [Code::CordHoodNeckUs, Code::CordHoodNeckEu];
+    assert_eq!(codes(hood), bans);
+    let one = codes(|s| {
+        hood(s);
+        s.header.exemptions = exempt("cord-hood-neck-us", "a costume");
+    });
+    assert_eq!(one, [Code::CordHoodNeckEu, Code::CordExempted]);
+    let findings = after(|s| {
+        hood(s);
+        s.header.exemptions = exempt("cord-hood-neck-us", "a costume");
+        let other = exempt("cord-hood-neck-eu", "a costume, worn once");
+        s.header.exemptions.extend(other);
+    });
+    let lifted = findings.iter().filter(|it| it.code == Code::CordExempted);
+    let reasons: Vec<_> = lifted.map(|it| &it.facts[1]).collect();
+    let said = "16 CFR 1120.3, ASTM F1816-97: a costume (Nell); \
+                EN 14682: a costume, worn once (Nell)";
+    assert_eq!(reasons, [&("reasons", said.into())]);
+    assert!(findings.iter().all(|it| !it.is_error()), "{findings:?}");
+}
+
+#[test]
+fn no_other_error_can_be_set_aside() {
+    let lifted: Vec<Code> = {
+        let all = Code::ALL.iter().copied();
+        all.filter(|code| code.can_be_lifted()).collect()
+    };
+    assert_eq!(lifted, [Code::CordHoodNeckUs, Code::CordHoodNeckEu]);
+    let codes = after(|s| {
+        s.header.name.clear();
+        s.header.exemptions = exempt("name-missing", "it has none");
+    });
+    let codes: Vec<Code> = codes.iter().map(|it| it.code).collect();
+    assert_eq!(codes, [Code::NameMissing, Code::ExemptionVoid]);
+}
+
+#[test]
+fn sizes_that_do_not_tell_are_taken_to_be_for_small_children() {
+    let findings = after(|s| {
+        child(s, 0, 0);
+        for size in &mut s.sizes.sizes {
+            size.ages = None;
+        }
+        cord(s).place = Some(CordPlace::HoodNeck);
+    });
+    let found = findings.iter().find(|it| it.code == Code::CordHoodNeckEu);
+    assert!(found.is_some(), "{findings:?}");
+}
+
+#[test]
+fn no_sentence_calls_anything_safe() {
+    let texts = include_str!("../../../language/en/checks.ftl");
+    for word in [" safe ", " safe.", "complies", "compliant", "conforms"] {
+        assert!(!texts.contains(word), "{word}");
+    }
+}
+
+#[test]
+fn light_plain_cloth_is_exempt_by_its_fibres_or_its_mass() {
+    let asked = |mass: &str, fibre| {
+        let findings = after(|s| {
+            us(s);
+            let main = material(s, "main");
+            main.fabric.raised = false;
+            main.fabric.mass = Some(decimal(mass));
+            main.composition[0].fibre = Some(fibre);
+        });
+        let code = Code::EvidenceFlammability;
+        findings.iter().any(|it| it.code == code)
+    };
+    assert!(asked("88.1", Fibre::Cotton));
+    assert!(!asked("88.2", Fibre::Cotton));
+    assert!(!asked("60", Fibre::Polyester));
+}
