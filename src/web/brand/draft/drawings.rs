@@ -1,4 +1,4 @@
-//! The drawings, with the letters of points and parts where they belong.
+//! The drawings, with the letters of points, parts and all else that has one where they belong.
 //!
 //! One form saves everything: what was typed, where the letters are, and the files that were
 //! chosen. A file that cannot be taken keeps nothing else from being saved.
