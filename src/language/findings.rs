@@ -35,7 +35,11 @@ impl Text {
                 let words: Vec<String> = words.map(String::from).collect();
                 sentence.with(name, words.join(", "))
             }
-            Fact::Field(field) => sentence.with(name, self.field(field)),
+            Fact::Fields(fields) => {
+                let fields = fields.iter().map(|field| self.field(field));
+                let fields: Vec<String> = fields.map(String::from).collect();
+                sentence.with(name, fields.join(", "))
+            }
         })
     }
 }

@@ -67,8 +67,8 @@ pub enum Fact {
     Number(Decimal),
     /// Words of the document, by set and name: to be shown in the reader's language, as a list.
     Words(Vec<(&'static str, &'static str)>),
-    /// A field of the document.
-    Field(&'static str),
+    /// Fields of the document, as a list.
+    Fields(Vec<&'static str>),
 }
 
 /// Everything there is to say about a draft, in the order of its sections. A warning comes at most
@@ -167,6 +167,10 @@ impl From<Decimal> for Fact {
 impl Fact {
     fn word(word: impl Word) -> Self {
         Fact::words([word])
+    }
+
+    fn field(field: &'static str) -> Self {
+        Fact::Fields(vec![field])
     }
 
     fn words<W: Word>(words: impl IntoIterator<Item = W>) -> Self {

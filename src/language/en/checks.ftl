@@ -118,13 +118,18 @@ check-composition-missing = { $item }: the composition is missing. Enter each fi
 check-composition-total = { $item }: the composition comes to { $total } %. Correct it to 100 %.
 check-share-incomplete = { $item }: a line of the composition lacks its fibre, its name or its percent. Complete it.
 check-component-missing = { $item }: it is not said which part of the garment's composition this is. Choose it: main, rib, lining and so on.
-check-claim-hundred = { $item }: “{ $text }” says 100 %, and there is a second fibre. Change the words: the EU and the US allow them for a single fibre only.
+check-claim-hundred = { $item } says 100 %, pure or all, and { $material } has a second fibre. The EU and the US allow such words for a single fibre only. Change them.
+check-fibre-twice = { $item }: the composition names a fibre twice. Add the two up.
+check-virgin-wool = { $item }: virgin wool in this mixture. The EU allows the name only for at least 25 % of it with one other fibre (Regulation 1007/2011, article 8). Check it.
+check-mass-disagrees = { $item }: { $declared } g/m² is declared, and the yarns come to { $computed } g/m². Check both.
 check-zip-size-missing = { $item }: the zip has no length. Enter it, or choose the point that it closes.
 check-minimum-unmet = { $item }: { $colourway } needs { $needed }, and the minimum order is { $minimum } (counted in: { $unit }). Ask the supplier, or order more.
 
 ## Construction
 
 check-callout-text-missing = { $item }: the letter has no text. Say what is to be done there.
+check-stitch-unknown = { $item }: { $stitch } is not in the table of stitch types of ISO 4915. Check it.
+check-seam-code-unlike = { $item }: { $code } is no designation of ISO 4916, or of another class than the one chosen. Check both.
 
 ## Artwork
 
@@ -140,10 +145,11 @@ check-text-too-small = { $item }: the smallest letters are { $height } high. { $
 ## Labels and care
 
 check-composition-label-missing = No label says the composition, which the markets ask for. Add it to a label.
-check-care-missing = It is said neither how to wash and dry nor how to dry-clean, which the US asks for (16 CFR 423). Enter it.
+check-care-missing = The US asks for care instructions (16 CFR 423), and these are missing: { $missing }. Enter them.
 check-care-label-missing = No label says the care, which the US asks for (16 CFR 423). Add it to a label.
 check-origin-label-missing = No label says the country of origin, which the US asks for. Add it to a label.
 check-care-customary = There are no care instructions on a label. The EU and the UK do not ask for them, but buyers expect them. Enter the care, and a label for it.
+check-care-harsh = { $treatments }: the label allows more than these materials bear: { $materials }. Choose a milder care.
 check-label-size-missing = { $item }: { $missing } is missing. Enter it.
 check-label-place-missing = { $item }: it is not said how far from a seam it sits. Enter a distance.
 check-label-language-missing = { $item } has no text in this language: { $language }. Enter it.

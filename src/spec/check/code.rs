@@ -206,8 +206,14 @@ codes! {
     ShareIncomplete "share-incomplete" Error
     /// One of several fabrics, and it is not said which part of the composition it is.
     ComponentMissing "component-missing" Error
-    /// `100 %` is said of what has a second fibre. Facts: `text`.
+    /// `100 %`, `pure` or `all` is said of what has a second fibre. Facts: `material`.
     ClaimHundred "claim-hundred" Warning
+    FibreTwice "fibre-twice" Warning
+    /// Virgin wool in a mixture that may not be called so. Regulation (EU) No 1007/2011, article 8.
+    VirginWool "virgin-wool" Warning
+    /// The declared mass is more than 15 % off what the yarns come to. Facts: `declared`,
+    /// `computed`, in g/m².
+    MassDisagrees "mass-disagrees" Warning
     /// Neither a length nor a point that it closes.
     ZipSizeMissing "zip-size-missing" Warning
     /// Facts: `needed`, `minimum`, `unit`, and `colourway`: all of them where it counts for the style.
@@ -215,6 +221,11 @@ codes! {
 
     /// A letter without a text.
     CalloutTextMissing "callout-text-missing" Error
+    /// No stitch type of ISO 4915, as far as the shipped table goes. Facts: `stitch`.
+    StitchUnknown "stitch-unknown" Warning
+    /// A designation that is none of ISO 4916, or of another class than the one chosen. Facts:
+    /// `code`.
+    SeamCodeUnlike "seam-code-unlike" Warning
 
     ArtworkSizeMissing "artwork-size-missing" Error
     /// Fewer than two distances that are given whole.
@@ -233,7 +244,7 @@ codes! {
 
     /// Sold in the EU, the UK or the US, and no label says the composition.
     CompositionLabelMissing "composition-label-missing" Error
-    /// Sold in the US: neither washing nor dry cleaning is said. 16 CFR 423.
+    /// Sold in the US, and the care is not told whole. 16 CFR 423. Facts: `missing`.
     CareMissing "care-missing" Error
     /// Sold in the US, and no label says the care. 16 CFR 423.
     CareLabelMissing "care-label-missing" Error
@@ -241,6 +252,8 @@ codes! {
     OriginLabelMissing "origin-label-missing" Error
     /// Care instructions are customary in the EU and the UK, and not required.
     CareCustomary "care-customary" Warning
+    /// The care asks more of a material than it bears. Facts: `treatments`, `materials`.
+    CareHarsh "care-harsh" Warning
     /// Facts: `missing`.
     LabelSizeMissing "label-size-missing" Warning
     LabelPlaceMissing "label-place-missing" Warning

@@ -70,7 +70,7 @@ fn named<'a>(item: Item<'a>, letters: &mut HashMap<String, &'a str>, findings: &
 
 fn gone(item: Item, field: &'static str) -> Finding {
     let finding = on(item, Code::ReferenceGone).field(field);
-    finding.fact("field", Fact::Field(field))
+    finding.fact("field", Fact::field(field))
 }
 
 /// Whatever of `ids` is not what it should be, once for the field.

@@ -3,9 +3,9 @@
 use super::artwork::complete;
 use super::known::Known;
 use super::{Code, Fact, Finding, blank, on, same_label};
-use crate::spec::document::{
-    Care, Header, Label, LabelContent, LabelKind, LabelMade, Market, Section, Wash,
-};
+use crate::spec::care;
+use crate::spec::document::{Header, Label, LabelContent, LabelKind, LabelMade, Market, Section};
+use crate::spec::item::Item;
 use crate::spec::units::{Length, Unit};
 
 pub fn labels(known: &Known, findings: &mut Vec<Finding>) {
@@ -14,9 +14,10 @@ pub fn labels(known: &Known, findings: &mut Vec<Finding>) {
     let us = header.sold_in(Market::Us);
     let customary = header.sold_in(Market::Eu) || header.sold_in(Market::Uk);
     let care_label = says(LabelContent::Care);
-    let whole = Finding::new(Code::CareMissing, Section::Labels).field("care.wash");
-    if us && !says_cleaning(&labels.care) {
-        findings.push(whole.clone());
+    let care_missing = care::missing_for_us(&labels.care);
+    if let (true, Some(first)) = (us, care_missing.first()) {
+        let finding = Finding::new(Code::CareMissing, Section::Labels).field(first);
+        findings.push(finding.fact("missing", Fact::Fields(care_missing)));
     }
     let checks = [
         (
@@ -28,12 +29,12 @@ pub fn labels(known: &Known, findings: &mut Vec<Finding>) {
     ];
     let found = checks.into_iter().filter(|(found, _)| *found);
     findings.extend(found.map(|(_, code)| Finding::new(code, Section::Labels)));
-    if !us && customary && !(care_label && says_cleaning(&labels.care)) {
-        findings.push(Finding {
-            code: Code::CareCustomary,
-            ..whole
-        });
+    let said = !care::treatments(&labels.care).is_empty();
+    if !us && customary && !(care_label && said) {
+        let finding = Finding::new(Code::CareCustomary, Section::Labels);
+        findings.push(finding.field("care.wash"));
     }
+    harsh(known, findings);
     for label in &labels.labels {
         one(header, label, findings);
     }
@@ -52,12 +53,28 @@ fn says(label: &Label, content: LabelContent) -> bool {
     by_kind || label.contents.contains(&content)
 }
 
-/// 16 CFR 423.6: washing or dry cleaning is said, or that neither may be done. Of washing also how
-/// it is dried.
-fn says_cleaning(care: &Care) -> bool {
-    let dries = care.tumble.is_some() || care.air_dry.is_some();
-    let washes = care.wash.is_some_and(|wash| wash != Wash::No) && dries;
-    washes || care.dry_clean.is_some()
+/// The care is no harsher than the most delicate component bears.
+fn harsh(known: &Known, findings: &mut Vec<Finding>) {
+    let harsher = care::harsher(known.spec);
+    let Some((first, _)) = harsher.first() else {
+        return;
+    };
+    let mut treatments: Vec<&'static str> = Vec::new();
+    let mut materials: Vec<String> = Vec::new();
+    for (treatment, material) in &harsher {
+        let name = known
+            .item(material)
+            .map_or_else(String::new, Item::known_by);
+        if !treatments.contains(treatment) {
+            treatments.push(treatment);
+        }
+        if !materials.contains(&name) {
+            materials.push(name);
+        }
+    }
+    let finding = Finding::new(Code::CareHarsh, Section::Labels).field(first);
+    let finding = finding.fact("treatments", Fact::Fields(treatments));
+    findings.push(finding.fact("materials", materials.join(", ")));
 }
 
 fn one(header: &Header, label: &Label, findings: &mut Vec<Finding>) {
@@ -65,7 +82,7 @@ fn one(header: &Header, label: &Label, findings: &mut Vec<Finding>) {
     for (field, side) in sides {
         if !side.is_some_and(|side| side.nm.is_positive()) {
             let finding = on(label, Code::LabelSizeMissing).field(field);
-            findings.push(finding.fact("missing", Fact::Field(field)));
+            findings.push(finding.fact("missing", Fact::field(field)));
         }
     }
     if complete(&label.distances) == 0 {

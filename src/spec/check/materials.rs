@@ -4,11 +4,13 @@ use std::collections::HashSet;
 
 use super::known::Known;
 use super::{Code, Fact, Finding, blank, on};
+use crate::spec::composition::{self, ClaimKind, Tables, unusual_claims};
 use crate::spec::decimal::Decimal;
 use crate::spec::document::{
-    Cell, Colourway, Component, Consumption, Fibre, Material, MaterialKind, Minimum, MinimumLevel,
-    Section, Share, Spec,
+    Cell, Colourway, Consumption, Fibre, Material, MaterialKind, Minimum, MinimumLevel, Section,
+    Share, Spec,
 };
+use crate::spec::fabric::{computed_mass, mass_disagrees};
 use crate::spec::id::ItemId;
 use crate::spec::item::Item;
 
@@ -43,7 +45,7 @@ pub fn materials(known: &Known, findings: &mut Vec<Finding>) {
                 findings.push(on(material, Code::ComponentMissing).field("component"));
             }
         }
-        composition(material, findings);
+        shares(material, findings);
         if material.kind == Some(MaterialKind::Zip)
             && material.zip.opening.is_none()
             && material.length.is_none()
@@ -51,9 +53,10 @@ pub fn materials(known: &Known, findings: &mut Vec<Finding>) {
         {
             findings.push(on(material, Code::ZipSizeMissing).field("length"));
         }
+        mass(material, findings);
         minimum(spec, material, findings);
     }
-    claims(spec, findings);
+    claims(known, findings);
 }
 
 /// Whether the composition label has a line for it: fabrics, fillings, and what is said to be one
@@ -81,7 +84,7 @@ fn is_used(known: &Known, material: &Material, named: &HashSet<&ItemId>) -> bool
     in_words || named.contains(&material.id) || material.parts.iter().any(|id| known.is_part(id))
 }
 
-fn composition(material: &Material, findings: &mut Vec<Finding>) {
+fn shares(material: &Material, findings: &mut Vec<Finding>) {
     let shares = &material.composition;
     if shares.is_empty() {
         return;
@@ -90,11 +93,7 @@ fn composition(material: &Material, findings: &mut Vec<Finding>) {
         findings.push(on(material, Code::ShareIncomplete).field("composition"));
         return;
     }
-    let total: rust_decimal::Decimal = shares
-        .iter()
-        .filter_map(|share| Some(share.percent?.number()))
-        .sum();
-    let total = Decimal::of(total);
+    let total = composition::total(shares);
     if total != Decimal::HUNDRED {
         let finding = on(material, Code::CompositionTotal).field("composition");
         findings.push(finding.fact("total", total));
@@ -110,46 +109,38 @@ fn is_whole(share: &Share) -> bool {
     called && share.percent.is_some_and(Decimal::is_positive)
 }
 
-/// `100 %` where there is a second fibre: of a material in its own name, of the garment in the
-/// texts of header and labels. Regulation (EU) No 1007/2011, article 7; 16 CFR 303.27.
-fn claims(spec: &Spec, findings: &mut Vec<Finding>) {
-    let claims = |text: &str| {
-        text.replace([' ', '\u{a0}', '\u{202f}'], "")
-            .contains("100%")
-    };
-    let is_mixed = |material: &Material| material.composition.len() > 1;
-    let materials = || spec.materials.materials.iter();
-    for material in materials().filter(|it| is_mixed(it) && claims(&it.name)) {
-        let finding = on(material, Code::ClaimHundred).field("name");
-        findings.push(finding.fact("text", material.name.as_str()));
+/// What compositions, names and texts claim that the Regulation and 16 CFR 303 have rules for.
+fn claims(known: &Known, findings: &mut Vec<Finding>) {
+    for claim in unusual_claims(known.spec, Tables::shipped()) {
+        let code = match claim.kind {
+            ClaimKind::HundredWithSecond | ClaimKind::SaysOnlyOne => Code::ClaimHundred,
+            ClaimKind::FibreTwice => Code::FibreTwice,
+            ClaimKind::VirginWool => Code::VirginWool,
+        };
+        let called = |id: &ItemId| known.item(id).map_or_else(String::new, Item::known_by);
+        let item = match &claim.item {
+            Some(item) => called(item),
+            None => known.spec.header.name.clone(),
+        };
+        let finding = Finding::new(code, claim.section).field(claim.field);
+        let finding = finding.fact("item", item);
+        findings.push(Finding {
+            item: claim.item,
+            ..finding.fact("material", called(&claim.material))
+        });
     }
-    let main: Vec<&Material> = {
-        let main = materials().filter(|it| it.component == Some(Component::Main));
-        main.collect()
-    };
-    let header = &spec.header;
-    let texts = [
-        ("name", &header.name),
-        ("garment", &header.garment),
-        ("main_fabric", &header.main_fabric),
-    ];
-    // A text may be about another fabric: said of the garment it must hold for its main one.
-    let mixed = !main.is_empty() && main.iter().all(|it| is_mixed(it));
-    let found = texts.into_iter().find(|(_, text)| mixed && claims(text));
-    if let Some((field, text)) = found {
-        let finding = Finding::new(Code::ClaimHundred, Section::Header).field(field);
-        let finding = finding.fact("item", header.name.as_str());
-        findings.push(finding.fact("text", text.as_str()));
-    }
-    let every = materials()
-        .filter(|it| !it.composition.is_empty())
-        .all(is_mixed);
-    for label in spec.labels.labels.iter().filter(|_| mixed && every) {
-        let mut texts = label.texts.iter().map(|text| &text.text);
-        if let Some(text) = texts.find(|text| claims(text)) {
-            let finding = on(label, Code::ClaimHundred).field("texts");
-            findings.push(finding.fact("text", text.as_str()));
-        }
+}
+
+/// The declared mass against the one that the yarns come to.
+fn mass(material: &Material, findings: &mut Vec<Finding>) {
+    let structure = material.fabric.structure.as_ref();
+    if let (Some(declared), Some(computed)) =
+        (material.fabric.mass, structure.and_then(computed_mass))
+        && mass_disagrees(declared, computed)
+    {
+        let finding = on(material, Code::MassDisagrees).field("fabric.mass");
+        let finding = finding.fact("declared", declared);
+        findings.push(finding.fact("computed", computed.rounded(0)));
     }
 }
 
@@ -173,10 +164,7 @@ fn minimum(spec: &Spec, material: &Material, findings: &mut Vec<Finding>) {
         let all = spec.colourways.colourways.iter();
         all.filter(|it| takes(spec, it, material)).collect()
     };
-    let needed = |pieces: u32| {
-        let pieces = rust_decimal::Decimal::from(pieces);
-        pieces.checked_mul(each).map(Decimal::of)
-    };
+    let needed = |pieces: u32| Decimal::new(i64::from(pieces), 0).times(each);
     let finding = |needed: Decimal, colourway: String| {
         let finding = on(material, Code::MinimumUnmet).field("minimum");
         let finding = finding
@@ -213,13 +201,14 @@ fn called(colourway: &Colourway) -> String {
 }
 
 /// What one garment takes: as said, or the mean of its sizes.
-fn of_one(consumption: &Consumption) -> Option<rust_decimal::Decimal> {
-    if let Some(amount) = consumption.amount {
-        return Some(amount.number());
+fn of_one(consumption: &Consumption) -> Option<Decimal> {
+    if consumption.amount.is_some() {
+        return consumption.amount;
     }
-    let sizes = consumption.by_size.values();
-    let sum: rust_decimal::Decimal = sizes.map(|amount| amount.number()).sum();
-    sum.checked_div(rust_decimal::Decimal::from(consumption.by_size.len()))
+    let mut sizes = consumption.by_size.values();
+    let sum = sizes.try_fold(Decimal::ZERO, |sum, amount| sum.plus(*amount))?;
+    let count = i64::try_from(consumption.by_size.len()).ok()?;
+    sum.over(Decimal::new(count, 0))
 }
 
 /// Whether a colourway has the material: not where it does without all of its parts.

@@ -128,7 +128,7 @@ impl<'a> Children<'a> {
             && (us.is_some() || in_en)
         {
             let finding = on(material, Code::CordFreeMissing).field(field);
-            findings.push(finding.fact("missing", Fact::Field(field)));
+            findings.push(finding.fact("missing", Fact::field(field)));
         }
         if let Some(sizes) = us {
             let (rule, most) = (&safety::US_CORDS, safety::US_CORD_MOST);

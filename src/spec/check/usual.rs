@@ -69,15 +69,7 @@ const fn points(kind: GarmentKind) -> &'static [Measure] {
             Cuff,
             ZipLength,
         ],
-        GarmentKind::Jacket => &[
-            BodyLength,
-            Chest,
-            Hem,
-            ShoulderWidth,
-            SleeveLength,
-            Cuff,
-            FrontOpening,
-        ],
+        GarmentKind::Jacket => &[BodyLength, Chest, Hem, ShoulderWidth, SleeveLength, Cuff],
         GarmentKind::Dress => &[BodyLength, Chest, Waist, Hem, ShoulderWidth, NeckOpening],
     }
 }

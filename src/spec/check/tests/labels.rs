@@ -9,7 +9,7 @@ pub const CASES: &[Case] = &[
         |s| label(s, "care").contents.clear()),
     (Code::CareMissing, None, Some("care.wash"),
         |s| { us(s); s.labels.care.wash = None; s.labels.care.dry_clean = None; },
-        |s| { us(s); s.labels.care.wash = None; }),
+        |s| { us(s); s.labels.care.wash = Some(Wash::Hand); }),
     (Code::CareLabelMissing, None, None,
         |s| { us(s); says(s, &[LabelContent::Composition]); },
         |s| { us(s); says(s, &[LabelContent::Composition, LabelContent::Care]); }),
@@ -28,6 +28,9 @@ pub const CASES: &[Case] = &[
     (Code::LabelLanguageMissing, Some("label-care"), Some("texts"),
         |s| texts(s, &["en", "DE"]),
         |s| texts(s, &["fr", "en", "DE"])),
+    (Code::CareHarsh, None, Some("care.iron"),
+        |s| s.labels.care.iron = Some(Iron::High),
+        |s| s.labels.care.iron = Some(Iron::Medium)),
 ];
 
 /// What the care label says, and nothing by its kind.

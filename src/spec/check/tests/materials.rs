@@ -37,7 +37,32 @@ pub const CASES: &[Case] = &[
     (Code::MinimumUnmet, Some("material-main"), Some("minimum"),
         |s| orders(s, [100, 100], "220.1", MinimumLevel::Style),
         |s| orders(s, [100, 100], "220", MinimumLevel::Style)),
+    (Code::FibreTwice, Some("material-rib"), Some("composition"),
+        |s| material(s, "rib").composition[1].fibre = Some(Fibre::Cotton),
+        |s| material(s, "rib").composition[1].fibre = Some(Fibre::Linen)),
+    (Code::VirginWool, Some("material-rib"), Some("composition"),
+        |s| { shares(s, "24.9", "75.1"); material(s, "rib").composition[0].fibre = Some(Fibre::VirginWool); },
+        |s| { shares(s, "25", "75"); material(s, "rib").composition[0].fibre = Some(Fibre::VirginWool); }),
+    (Code::MassDisagrees, Some("material-main"), Some("fabric.mass"),
+        |s| knitted(s, "278"),
+        |s| knitted(s, "279")),
 ];
+
+/// The main fabric of 320 g/m², of a yarn of so many tex that comes to as many g/m².
+fn knitted(spec: &mut Spec, tex: &str) {
+    let ten = Some(decimal("10"));
+    material(spec, "main").fabric.structure = Some(Structure::Knitted(Knitted {
+        yarn: Some(Yarn {
+            count: Some(decimal(tex)),
+            system: Some(YarnSystem::Tex),
+            ..Yarn::default()
+        }),
+        courses: ten,
+        wales: ten,
+        loop_mm: Some(decimal("1")),
+        ..Knitted::default()
+    }));
+}
 
 /// The rib's two shares.
 fn shares(spec: &mut Spec, cotton: &str, elastane: &str) {
