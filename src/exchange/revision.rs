@@ -7,7 +7,8 @@ use serde::{Deserialize, Serialize};
 use crate::spec::canon::{CanonError, CanonFault, from_canonical, to_canonical};
 use crate::spec::change::{Version, changes, touched};
 use crate::spec::check::{self, Finding, check};
-use crate::spec::document::{Cell, FORMAT, Spec, Value};
+use crate::spec::composition::{Tables, text};
+use crate::spec::document::{Cell, FORMAT, Market, Spec, Value};
 use crate::spec::{
     Chart, DecimalSign, Digest, Item, ItemId, Section, StyleId, ThreadId, Time, grade,
 };
@@ -35,6 +36,9 @@ pub struct Frozen {
     /// The warnings that it was published with, and why.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub accepted: Vec<Accepted>,
+    /// What its labels say of its fibres, as the tables of the day gave it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub compositions: Vec<CompositionText>,
     /// How its numbers are written, in every language.
     pub decimal: DecimalSign,
     /// The originals that it shows, in the order of their digests.
@@ -52,6 +56,19 @@ pub struct Accepted {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub item: Option<ItemId>,
     pub reason: String,
+}
+
+/// The composition text of a label.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CompositionText {
+    pub market: Market,
+    /// As a tag: `en`, `de`.
+    pub language: String,
+    pub text: String,
+    /// Every name in it was checked against the official text.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub verified: bool,
 }
 
 impl Frozen {
@@ -204,6 +221,7 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
             spec: with.draft.clone(),
             chart,
             accepted,
+            compositions: compositions(with.draft),
             decimal: with.decimal,
             files: files(with.draft),
             rules: check::RULES,
@@ -234,6 +252,24 @@ fn accept(
     } else {
         Err(Refused::WarningReasonMissing { warnings: missing })
     }
+}
+
+/// For every market in every language of the labels, where the tables have all the names.
+fn compositions(spec: &Spec) -> Vec<CompositionText> {
+    let tables = Tables::shipped();
+    let languages = &spec.header.languages;
+    let pairs = spec.header.markets.iter();
+    let pairs = pairs.flat_map(|market| languages.iter().map(move |language| (*market, language)));
+    let texts = pairs.filter_map(|(market, language)| {
+        let composition = text(spec, market, language, tables);
+        Some(CompositionText {
+            market,
+            language: language.clone(),
+            text: composition.whole()?,
+            verified: composition.is_verified(),
+        })
+    });
+    texts.collect()
 }
 
 /// Every file that the document names: originals of drawings and artwork, photographs of colours.

@@ -34,6 +34,7 @@ mod groups;
 mod message;
 mod names;
 mod negotiate;
+mod numbers;
 mod sentences;
 mod texts;
 mod values;

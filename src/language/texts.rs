@@ -15,8 +15,27 @@ pub(super) type Bundle = FluentBundle<FluentResource>;
 macro_rules! areas {
     ($tag:literal) => {
         areas!($tag:
-            "changes" "checks" "draft" "drawings" "errors" "fields" "frame" "groups" "ledger" "names" "people" "publish" "refusals" "revision"
-            "rounds" "sign-in" "styles" "threads" "words")
+            "changes"
+            "checks"
+            "draft"
+            "drawings"
+            "errors"
+            "fields"
+            "frame"
+            "groups"
+            "ledger"
+            "names"
+            "numbers"
+            "people"
+            "publish"
+            "refusals"
+            "revision"
+            "rounds"
+            "sign-in"
+            "styles"
+            "threads"
+            "words"
+        )
     };
     ($tag:literal: $($area:literal)*) => {
         &[$((

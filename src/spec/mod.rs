@@ -32,4 +32,5 @@ pub use decimal::Decimal;
 pub use document::{Section, Spec};
 pub use id::*;
 pub use item::Item;
+pub use number_scheme::NumberScheme;
 pub use units::{DecimalSign, Entered, Length, NotALength, Unit};

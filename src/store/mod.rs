@@ -55,6 +55,7 @@ mod revisions;
 mod rounds;
 mod rows;
 mod shares;
+mod settings;
 mod signatures;
 mod styles;
 mod threads;

@@ -59,6 +59,9 @@ impl Frame {
         if matches!(role, Role::Owner | Role::Merchandiser) {
             nav.push(link("/people", t.say("nav-people").to_string()));
         }
+        if role == Role::Owner {
+            nav.push(link("/numbers", t.say("nav-numbers").to_string()));
+        }
         nav.push(link("/me", t.say("nav-me").to_string()));
         Self {
             lang: t.lang(),

@@ -66,6 +66,8 @@ routes! {
         post "/me" entry::me::submit,
         post "/me/password" entry::me::password,
         post "/me/code" entry::me::code,
+        get "/numbers" brand::numbers::show,
+        post "/numbers" brand::numbers::save,
         get "/people" people::show,
         post "/people" people::add,
         post "/people/{person}/link" people::link,

@@ -37,6 +37,8 @@ const TABLE: &str = "
     POST /me                                               s y y y y y y y
     POST /me/password                                      s y y y y y y y
     POST /me/code                                          s y y y y y y y
+    GET  /numbers                                          s y n n n n n n
+    POST /numbers                                          s y n n n n n n
     GET  /people                                           s y n n y n y n
     POST /people                                           s y n n y n y n
     POST /people/{person}/link                             s y n n y n x n

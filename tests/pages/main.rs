@@ -20,6 +20,7 @@ mod guarding;
 mod listed;
 mod live;
 mod ledger;
+mod numbers;
 mod people;
 mod proxy;
 mod publish;
