@@ -1,9 +1,13 @@
 //! The commands of the program.
 
 mod audit;
+mod changes;
+mod chart;
 mod demo;
 mod erase;
+mod given;
 mod open;
+mod ready;
 pub mod render;
 mod serve;
 
@@ -28,6 +32,12 @@ enum Command {
     Demo(demo::Demo),
     /// Check every ledger, every digest and every stored file.
     Audit(audit::Audit),
+    /// Check a spec file: what keeps it from being published, and what needs a reason. As JSON.
+    Ready(ready::Ready),
+    /// Work out the size chart of a spec file. As JSON.
+    Chart(chart::ChartOf),
+    /// Tell what changed from one spec file to another. As JSON.
+    Changes(changes::Changes),
     /// Erase a person's name, messages and photographs. The audit still passes afterwards.
     Erase(erase::Erase),
     /// Make pictures of one file: the program starts this for itself.
@@ -63,6 +73,9 @@ pub fn run() -> ExitCode {
         Command::Serve(command) => command.run(),
         Command::Demo(command) => command.run(),
         Command::Audit(command) => command.run(),
+        Command::Ready(command) => command.run(),
+        Command::Chart(command) => command.run(),
+        Command::Changes(command) => command.run(),
         Command::Erase(command) => command.run(),
     };
     match result {

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
-use crate::spec::canon::{CanonError, CanonFault, from_canonical, to_canonical};
+use crate::spec::canon::{CanonError, CanonFault, from_canonical, from_json, to_canonical};
 use crate::spec::change::{Version, changes, touched};
 use crate::spec::check::{self, Finding, check};
 use crate::spec::composition::{Tables, text};
@@ -92,7 +92,19 @@ impl Frozen {
     ///
     /// Errors: with the place in the document; a newer format says so before anything else.
     pub fn read(bytes: &[u8]) -> Result<Frozen, CanonError> {
-        let read = from_canonical::<Frozen>(bytes);
+        Self::of_a_known_format(from_canonical(bytes), bytes)
+    }
+
+    /// Reads a document that may be written with other spaces than the kept bytes: what is read is
+    /// the same, but its digest is not told by these bytes.
+    pub fn read_json(bytes: &[u8]) -> Result<Frozen, CanonError> {
+        Self::of_a_known_format(from_json(bytes), bytes)
+    }
+
+    fn of_a_known_format(
+        read: Result<Frozen, CanonError>,
+        bytes: &[u8],
+    ) -> Result<Frozen, CanonError> {
         let format = match &read {
             Ok(frozen) => Some(frozen.format),
             // What a newer format added is an unknown field here.

@@ -81,6 +81,12 @@ pub fn from_canonical<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, CanonError
     decode::decode(value)
 }
 
+/// Reads a value from JSON that a person or another program wrote: spaces, the order of keys and
+/// escapes are free. What no canonical document can hold is refused all the same, with its path.
+pub fn from_json<T: DeserializeOwned>(bytes: &[u8]) -> Result<T, CanonError> {
+    decode::decode(parse::parse(bytes)?)
+}
+
 /// Text in normalization form C, as a form makes it before anything is kept.
 pub fn nfc(text: &str) -> String {
     text.nfc().collect()

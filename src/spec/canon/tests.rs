@@ -303,6 +303,9 @@ proptest! {
         let read: Value = from_canonical(&bytes).unwrap();
         prop_assert_eq!(&read, &value);
         prop_assert_eq!(to_canonical(&read).unwrap(), bytes.clone());
+        // As people write it, it says the same.
+        let written = serde_json::to_vec_pretty(&value).unwrap();
+        prop_assert_eq!(from_json::<Value>(&written).unwrap(), value.clone());
         // An independent parser agrees on what the bytes say.
         prop_assert_eq!(serde_json::from_slice::<Value>(&bytes).unwrap(), value);
     }
