@@ -427,7 +427,9 @@ function show(table, key, { values, notes, errors }) {
   more.querySelector("ul").replaceChildren(
     ...notes.map((note) => {
       const item = document.createElement("li");
-      item.textContent = note;
+      item.classList.toggle("error-finding", note.error);
+      item.append(document.createElement("p"));
+      item.firstChild.textContent = note.sentence;
       return item;
     }),
   );

@@ -314,7 +314,7 @@ on_both! {
         let shown: serde_json::Value = serde_json::from_slice(&page.bytes).unwrap();
         let c = &shown["rows"]["point-c"];
         assert_eq!(c["values"].as_array().unwrap().len(), 0);
-        assert!(c["notes"][0].as_str().unwrap().contains("the step from M to L"));
+        assert!(c["notes"][0]["sentence"].as_str().unwrap().contains("the step from M to L"));
         let page = iris.sends(row(&sent.clone().set("point-c.base", "x"))).await;
         let shown: serde_json::Value = serde_json::from_slice(&page.bytes).unwrap();
         assert!(shown["rows"]["point-c"]["errors"]["base"].is_string());

@@ -75,7 +75,15 @@ pub struct Graded {
     pub row: Row,
     /// One for each size; none while the row cannot be graded.
     pub values: Vec<Shown>,
-    pub notes: Vec<String>,
+    pub notes: Vec<Note>,
+}
+
+/// A finding about a row.
+#[derive(serde::Serialize)]
+pub struct Note {
+    /// It keeps the draft from being published.
+    pub error: bool,
+    pub sentence: String,
 }
 
 /// A value in the master unit, and in the other one as a reference.
@@ -180,7 +188,10 @@ pub fn graded(t: Text, spec: &Spec, rows: Vec<(ItemId, Row)>, errors: &Errors) -
                     && finding.field.is_none_or(worth)
             };
             let notes = findings.iter().filter(told);
-            let notes = notes.map(|f| t.finding(f, unit, DecimalSign::Point).to_string());
+            let notes = notes.map(|finding| Note {
+                error: finding.is_error(),
+                sentence: t.finding(finding, unit, DecimalSign::Point).to_string(),
+            });
             Graded {
                 values: values.iter().map(show).collect(),
                 notes: notes.collect(),
