@@ -96,6 +96,48 @@ impl Spec {
             .chain(ratio)
     }
 
+    /// This spec, with one section as another has it.
+    pub fn with_section_of(&self, section: Section, other: &Spec) -> Spec {
+        let (mut spec, other) = (self.clone(), other.clone());
+        match section {
+            Section::Header => spec.header = other.header,
+            Section::Sizes => spec.sizes = other.sizes,
+            Section::Drawings => spec.drawings = other.drawings,
+            Section::Points => spec.points = other.points,
+            Section::Colourways => spec.colourways = other.colourways,
+            Section::Materials => spec.materials = other.materials,
+            Section::Construction => spec.construction = other.construction,
+            Section::Artwork => spec.artwork = other.artwork,
+            Section::Labels => spec.labels = other.labels,
+            Section::Packing => spec.packing = other.packing,
+        }
+        spec
+    }
+
+    /// What another style may begin with: all but its number and name, and without what was
+    /// decided for this one alone: approvals, numbers and pieces of colourways, exemptions.
+    pub fn for_another_style(&self) -> Spec {
+        let mut spec = self.clone();
+        spec.header.number.clear();
+        spec.header.name.clear();
+        spec.header.exemptions.clear();
+        for colourway in &mut spec.colourways.colourways {
+            colourway.number.clear();
+            colourway.pieces = None;
+        }
+        for cell in spec
+            .colourways
+            .cells
+            .values_mut()
+            .flat_map(|row| row.values_mut())
+        {
+            if let Cell::Colour(colour) = cell {
+                colour.approval = None;
+            }
+        }
+        spec
+    }
+
     pub fn item(&self, id: &ItemId) -> Option<Item<'_>> {
         self.items().find(|item| item.id() == id)
     }

@@ -84,7 +84,7 @@ pub use revisions::{Publish, Revision, RevisionCard};
 pub use rounds::{Decision, Measured, NewRound, Piece, Round};
 pub use shares::{Shared, SharedStyle};
 pub use signatures::{Sign, SignForm, Signature};
-pub use styles::{StyleCard, StyleName};
+pub use styles::{StyleCard, StyleCopy, StyleName};
 pub use threads::{NewThread, ThreadMove, ThreadView};
 pub use value::{Bind, Row, Value};
 pub use wire::{Ear, Known, Wire};

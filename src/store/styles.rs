@@ -31,6 +31,14 @@ pub struct StyleName {
     pub name: String,
 }
 
+/// Another style, by what its brand calls it.
+#[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
+pub struct StyleCopy {
+    pub id: StyleId,
+    pub number: String,
+    pub name: String,
+}
+
 impl Store {
     /// What a permit on this style is granted from; `None`: there is no such style.
     pub async fn style_facts(
@@ -72,6 +80,20 @@ impl Store {
             .await
     }
 
+    /// The style that this one was copied from.
+    pub async fn copied_from(
+        &self,
+        permit: &StylePermit<act::Review>,
+    ) -> Result<Option<StyleCopy>, StoreError> {
+        self.db
+            .maybe(
+                "SELECT f.id, f.number, f.name FROM style s JOIN style f ON f.id = s.copied_from \
+                 WHERE s.id = $1",
+                values![permit.style()],
+            )
+            .await
+    }
+
     /// The style's number and name: for a factory those of the newest published revision, since a
     /// draft's are none of its business.
     pub async fn style_name(
@@ -102,18 +124,42 @@ impl Store {
         permit: &Permit<act::Create>,
         start: &Spec,
     ) -> Result<StyleId, StoreError> {
+        self.begin_style(permit, start, None).await
+    }
+
+    /// Starts a style from what another's draft says. The files that the other uses are used by
+    /// the new one as well.
+    ///
+    /// Errors: `Unique` when another style has the number.
+    pub async fn copy_style(
+        &self,
+        permit: &Permit<act::Create>,
+        from: &StylePermit<act::Review>,
+        start: &Spec,
+    ) -> Result<StyleId, StoreError> {
+        self.begin_style(permit, start, Some(from.style())).await
+    }
+
+    async fn begin_style(
+        &self,
+        permit: &Permit<act::Create>,
+        start: &Spec,
+        from: Option<&StyleId>,
+    ) -> Result<StyleId, StoreError> {
         let style = StyleId::new(self.world.id());
         let now = self.world.now();
         let tx = self.db.begin().await?;
         still_here(&tx, permit.person(), permit.role()).await?;
         tx.run(
-            "INSERT INTO style (id, number, name, made_at, made_by) VALUES ($1, $2, $3, $4, $5)",
+            "INSERT INTO style (id, number, name, made_at, made_by, copied_from) \
+             VALUES ($1, $2, $3, $4, $5, $6)",
             values![
                 style,
                 start.header.number,
                 start.header.name,
                 now,
-                permit.person()
+                permit.person(),
+                from
             ],
         )
         .await?;
@@ -121,6 +167,13 @@ impl Store {
             let id = self.world.id();
             insert_section(&tx, &style, *section, start, permit.person(), &now, id).await?;
         }
+        tx.run(
+            "INSERT INTO file_use (style, file, revision, org) \
+             SELECT $1, u.file, 0, '' FROM file_use u \
+             WHERE u.style = $2 AND u.revision = 0 AND u.org = ''",
+            values![style, from],
+        )
+        .await?;
         let mut act = self
             .first_act(tx, &style, permit.person(), permit.org())
             .await?;
@@ -128,7 +181,12 @@ impl Store {
             internal: true,
             ..Said::default()
         };
-        act.record(Act::Create, said.id("style", &style)).await?;
+        let said = said.id("style", &style);
+        let said = match from {
+            Some(from) => said.id("copied_from", from),
+            None => said,
+        };
+        act.record(Act::Create, said).await?;
         act.commit().await?;
         Ok(style)
     }

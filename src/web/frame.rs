@@ -110,6 +110,7 @@ pub fn name_or_erased(t: Text, name: Option<&str>) -> String {
 fn notice(t: Text, code: &str) -> Option<String> {
     let message = match code {
         "saved" => t.say("said-saved"),
+        "restored" => t.say("said-restored"),
         "made" => t.say("said-made"),
         "published" => t.say("said-published"),
         "shared" => t.say("said-shared"),

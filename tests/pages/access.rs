@@ -49,6 +49,10 @@ const TABLE: &str = "
     GET  /styles                                           s y y y n n n n
     POST /styles                                           s y y n n n n n
     GET  /styles/{style}                                   s y y y y y x x
+    GET  /styles/{style}/history/{section}                 s y y y x x x x
+    POST /styles/{style}/history/{section}                 s y y n x x x x
+    GET  /styles/{style}/copy                              s y y n x x x x
+    POST /styles/{style}/copy                              s y y n x x x x
     GET  /styles/{style}/draft/{section}                   s y y y x x x x
     POST /styles/{style}/draft/{section}                   s y y n x x x x
     GET  /styles/{style}/draft/{section}/{item}            s x x x x x x x
@@ -142,7 +146,10 @@ fn a_factory_without_a_share_gets_404_on_every_route_of_the_style() {
 fn a_factory_gets_404_where_there_is_something_for_the_brand_alone() {
     for (method, path, letters) in rows() {
         let factory = &letters[4..6];
-        let drafts = path.contains("/draft/") || path.ends_with("/publish");
+        let drafts = path.contains("/draft/")
+            || path.ends_with("/copy")
+            || path.contains("/history/")
+            || path.ends_with("/publish");
         assert!(!drafts || factory == ['x', 'x'], "{method} {path}");
         assert!(
             !path.contains("{style}") || factory != ['n', 'n'],

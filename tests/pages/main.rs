@@ -17,6 +17,7 @@ mod entry;
 mod files;
 mod going_on;
 mod guarding;
+mod history;
 mod listed;
 mod live;
 mod ledger;

@@ -129,3 +129,11 @@ listed-back = Back to { $section }
 error-decimal = “{ $typed }” is no number. Write 12.5, for instance.
 error-whole-number = “{ $typed }” is no whole number.
 sizes-lengths-help = Only when the garment comes in several lengths, for instance inseams 30, 32 and 34. Leave it empty otherwise.
+
+history-title = History
+history-link = History of this section
+history-revisions = As it was published
+history-take-revision = Take it from revision { $revision }
+history-saves = Every save
+history-now = now in the draft
+history-restore = Take this one again

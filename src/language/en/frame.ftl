@@ -17,6 +17,7 @@ name-erased = (name erased)
 
 said-saved = Saved.
 said-made = Made.
+said-restored = The section is as it was then.
 said-published = Published.
 said-shared = Shared.
 said-unshared = No longer shared.

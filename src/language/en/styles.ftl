@@ -59,3 +59,9 @@ style-acts = What you can do
 style-withdraw = Withdraw revision { $number }
 style-withdraw-what = Every page and every print of it will say stop. This cannot be taken back. No older revision takes its place: publish a new one.
 style-withdraw-reason = Why? Everybody who reads it sees your reason.
+
+copy-title = Copy this style
+copy-what = The copy begins with everything that the draft says. Approvals, exemptions, pieces and numbers of colourways are not copied; nor are revisions, threads and rounds.
+copy-button = Begin the copy
+style-copy = Copy to a new style
+style-copied-from = Copied from

@@ -12,7 +12,8 @@ use crate::language::Text;
 use crate::spec::check::check;
 use crate::spec::{OrgId, StyleId, grade};
 use crate::store::{
-    Acknowledged, Organisation, Revision, Round, Shared, Signature, StyleName, ThreadView,
+    Acknowledged, Organisation, Revision, Round, Shared, Signature, StyleCopy, StyleName,
+    ThreadView,
 };
 use crate::web::brand::draft::{Step, steps};
 use crate::web::form::{Errors, Form};
@@ -30,6 +31,7 @@ struct StylePage {
     style: StyleId,
     name: StyleName,
     side: Side,
+    copied_from: Option<StyleCopy>,
     /// The sections of the draft; empty for a factory.
     draft: Vec<Step>,
     /// The draft says something else than the newest revision.
@@ -49,6 +51,7 @@ struct StylePage {
 
 /// The acts that the reader may start from here.
 struct MayDo {
+    write: bool,
     publish: bool,
     withdraw: bool,
     share: bool,
@@ -147,15 +150,16 @@ async fn style(
     let t = who.t;
     let store = &app.store;
     let revisions = store.revisions(permit).await?;
-    let (draft, draft_differs) = match permit.also::<act::Review>() {
+    let (draft, draft_differs, copied_from) = match permit.also::<act::Review>() {
         Ok(review) => {
             let draft = store.draft(&review).await?;
             let newest = revisions.first();
             let differs = newest.is_none_or(|newest| newest.frozen.spec != draft.spec);
             let findings = check(&draft.spec, &grade(&draft.spec));
-            (steps(&draft.spec, &findings), differs)
+            let from = store.copied_from(&review).await?;
+            (steps(&draft.spec, &findings), differs, from)
         }
-        Err(_) => (Vec::new(), false),
+        Err(_) => (Vec::new(), false, None),
     };
     let shares = store.shares(permit).await?;
     let others = match permit.also::<act::ShareWith>() {
@@ -188,6 +192,7 @@ async fn style(
         side: permit.side(),
         draft,
         draft_differs,
+        copied_from,
         threads: threads
             .into_iter()
             .filter(|thread| thread.facts.waits_for().is_some())
@@ -214,6 +219,7 @@ async fn style(
         },
         others,
         may: MayDo {
+            write: permit.also::<act::Write>().is_ok(),
             publish: permit.also::<act::Publish>().is_ok(),
             withdraw: permit.also::<act::Withdraw>().is_ok(),
             share: permit.also::<act::ShareWith>().is_ok(),

@@ -1,7 +1,10 @@
 //! Pages for the brand alone.
 
+pub mod copy;
 pub mod draft;
+pub mod history;
 pub mod new_round;
+mod numbering;
 pub mod numbers;
 pub mod round;
 pub mod publish;
