@@ -31,6 +31,7 @@ macro_rules! areas {
             "refusals"
             "revision"
             "rounds"
+            "sheet"
             "sign-in"
             "styles"
             "threads"

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::spec::decimal::Decimal;
-use crate::spec::document::{Cell, DimensionLine, Fields, Grade, Measured, Spot, Value, Word};
+use crate::spec::document::{Cell, Colour, DimensionLine, Fields, Grade, Measured, Spot, Value, Word};
 use crate::spec::{DecimalSign, Entered, Item, ItemId, Length, Spec, Unit};
 
 use super::changes::{other_unit, shown};
@@ -37,25 +37,6 @@ impl Text {
         }
     }
 
-    /// What a part is in one colourway; a cell that is not there is empty, which is not *none*.
-    pub fn cell(self, cell: Option<&Cell>, spec: &Spec) -> String {
-        match cell {
-            None => self.say("change-empty").to_string(),
-            Some(Cell::None {}) => self.say("cell-none").to_string(),
-            Some(Cell::Natural {}) => self.say("cell-natural").to_string(),
-            Some(Cell::DyedToMatch { part }) => self
-                .say("cell-dyed-to-match")
-                .with("part", self.item(part, &[spec]))
-                .to_string(),
-            Some(Cell::Colour(colour)) => {
-                let reference = Some(&colour.reference).filter(|it| !it.is_empty());
-                let parts = [Some(&colour.name), reference, colour.screen.as_ref()];
-                let parts: Vec<&str> = parts.into_iter().flatten().map(String::as_str).collect();
-                parts.join(" · ")
-            }
-        }
-    }
-
     /// Letter and name of an item, from the first version that has it.
     pub(super) fn item(self, id: &ItemId, specs: &[&Spec]) -> String {
         let Some(item) = specs.iter().find_map(|spec| spec.item(id)) else {
@@ -71,6 +52,57 @@ impl Text {
 }
 
 impl Words<'_> {
+    /// What a part is in one colourway; a cell that is not there is empty, which is not *none*.
+    pub fn cell(&self, cell: Option<&Cell>) -> String {
+        let t = self.t;
+        match cell {
+            None => t.say("change-empty").to_string(),
+            Some(Cell::None {}) => t.say("cell-none").to_string(),
+            Some(Cell::Natural {}) => t.say("cell-natural").to_string(),
+            Some(Cell::DyedToMatch { part }) => t
+                .say("cell-dyed-to-match")
+                .with("part", self.item(part))
+                .to_string(),
+            Some(Cell::Colour(colour)) => {
+                let mut parts = vec![colour.name.clone(), colour.reference.clone()];
+                parts.extend(self.colour(colour));
+                parts.extend(colour.screen.clone());
+                parts.retain(|part| !part.is_empty());
+                parts.join(" · ")
+            }
+        }
+    }
+
+    /// What else is said of a colour than its name and reference: what it is on, how it was
+    /// measured, whether it is approved.
+    pub fn colour(&self, colour: &Colour) -> Vec<String> {
+        let t = self.t;
+        let mut said = Vec::new();
+        if !colour.substrate.is_empty() {
+            let substrate = colour.substrate.as_str();
+            said.push(t.say("colour-on").with("substrate", substrate).to_string());
+        }
+        if let Some(lab) = &colour.lab {
+            let number = |number: Decimal| shown(number.show(self.sign));
+            said.push(
+                t.say("colour-lab")
+                    .with("l", number(lab.l))
+                    .with("a", number(lab.a))
+                    .with("b", number(lab.b))
+                    .with("illuminant", t.name(&lab.illuminant))
+                    .with("observer", t.name(&lab.observer))
+                    .to_string(),
+            );
+        }
+        said.extend(colour.approval.map(|it| t.name(&it).to_string()));
+        said
+    }
+
+    /// Letter and name of an item.
+    pub fn item(&self, id: &ItemId) -> String {
+        self.t.item(id, &[self.spec])
+    }
+
     /// The fields that say something; a flag that is not set says nothing.
     pub fn fields(&self, fields: &Fields) -> Vec<FieldWords> {
         let said = fields.iter();
@@ -158,7 +190,7 @@ impl Words<'_> {
             Value::ByItem(values) => self.by_item(values, field),
             Value::Group(members) => self.group(field.unwrap_or_default(), members),
             Value::Grade(grade) => self.grade(grade),
-            Value::Cell(cell) => t.cell(Some(cell), self.spec),
+            Value::Cell(cell) => self.cell(Some(cell)),
             Value::Marker(marker) => format!(
                 "{}: {}",
                 t.item(&marker.item, &[self.spec]),

@@ -58,6 +58,18 @@ pub struct Fetchable {
     pub taken: Option<String>,
 }
 
+/// What is known of a file that stands in a style.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct StyleFile {
+    pub digest: Digest,
+    /// As the sender's machine called it.
+    pub name: String,
+    pub width: u32,
+    pub height: u32,
+    /// There is a picture of it to look at.
+    pub pictured: bool,
+}
+
 impl Store {
     /// A drawing's original and its pictures, for the draft of the style.
     ///
@@ -145,6 +157,35 @@ impl Store {
                 values![file, permit.style(), permit.tenant(), width],
             )
             .await
+    }
+
+    /// The files of the style's published revisions.
+    pub async fn published_files(
+        &self,
+        permit: &StylePermit<act::Read>,
+    ) -> Result<Vec<StyleFile>, StoreError> {
+        let rows: Vec<(Digest, String, i64, i64, i64)> = self
+            .db
+            .all(
+                "SELECT f.digest, f.name, f.width, f.height, \
+                 (SELECT COUNT(*) FROM picture p WHERE p.of_file = f.digest) FROM file f \
+                 WHERE EXISTS (SELECT 1 FROM file_use u WHERE u.file = f.digest \
+                     AND u.style = $1 AND u.org = '' AND u.revision > 0)",
+                values![permit.style()],
+            )
+            .await?;
+        let files = rows.into_iter();
+        let files = files.map(|(digest, name, width, height, pictures)| {
+            let row = digest.as_str();
+            Ok(StyleFile {
+                width: number("file", "width", row, width)?,
+                height: number("file", "height", row, height)?,
+                name,
+                pictured: pictures > 0,
+                digest,
+            })
+        });
+        files.collect()
     }
 
     /// Width and height of a drawing that was added for the style: a draft names no others.

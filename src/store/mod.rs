@@ -73,7 +73,7 @@ pub use entry::{Session, SetUp, Visit, WayIn};
 pub use erase::Erased;
 pub use error::StoreError;
 pub use events::{Audience, Event};
-pub use files::{Fetchable, FileKind, NewFile, NewPicture};
+pub use files::{Fetchable, FileKind, NewFile, NewPicture, StyleFile};
 pub use guard::GUARDED;
 pub use ledger::LedgerLine;
 pub use measurements::{Kept, NewMeasurement};

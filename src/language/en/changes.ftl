@@ -72,3 +72,6 @@ change-size = { $size } { $value } { $unit }
 cell-none = none
 cell-natural = natural
 cell-dyed-to-match = dyed to match { $part }
+
+colour-on = on { $substrate }
+colour-lab = L* { $l } a* { $a } b* { $b } ({ $illuminant }, { $observer })

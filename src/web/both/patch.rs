@@ -6,6 +6,7 @@ use crate::spec::ItemId;
 use crate::spec::document::{Cell, Colour, Colourways};
 
 /// A patch and what is said beside it.
+#[derive(serde::Serialize)]
 pub struct Patch {
     pub shape: Shape,
     /// `#rrggbb`, where there is an approximation for screens.
@@ -16,7 +17,7 @@ pub struct Patch {
 }
 
 /// How the square is drawn, so that it reads without colour too.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
 pub enum Shape {
     Filled,
     /// A colour without an approximation for screens.

@@ -16,8 +16,7 @@ use crate::exchange::revision::{Frozen, Standing};
 use crate::exchange::signature::{Agreement, Subject, SubjectKind, agreement};
 use crate::language::Text;
 use crate::spec::check::check;
-use crate::spec::document::Header;
-use crate::spec::{Section, StyleId, grade};
+use crate::spec::{Section, StyleId, Unit, grade};
 use crate::store::{RevisionCard, Shared};
 use crate::web::cached::cached;
 use crate::web::frame::{Frame, name_or_erased};
@@ -33,9 +32,8 @@ struct RevisionPage {
     frame: Frame,
     style: StyleId,
     card: RevisionCard,
-    header: Header,
-    base_size: String,
-    markets: String,
+    number: String,
+    name: String,
     by: String,
     reason: String,
     sheet: Sheet,
@@ -75,6 +73,19 @@ struct OtherRevision {
 impl RevisionPage {
     fn here(&self) -> String {
         format!("/styles/{}/revisions/{}", self.style, self.card.number)
+    }
+
+    fn coloured(&self) -> bool {
+        !self.sheet.parts.is_empty() && !self.sheet.colourways.is_empty()
+    }
+
+    fn sewn(&self) -> bool {
+        !self.sheet.callouts.is_empty() || !self.sheet.lines.is_empty()
+    }
+
+    fn labelled(&self) -> bool {
+        let sheet = &self.sheet;
+        !sheet.care.is_empty() || !sheet.care_note.is_empty() || !sheet.labels.is_empty()
     }
 
     /// The current revision, when this is not it and there is one.
@@ -130,13 +141,14 @@ pub async fn document(
 async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<RevisionPage, Problem> {
     let n = number(n)?;
     let permit = &may.permit;
-    let (cards, shares, acknowledged, threads, signatures, signed) = tokio::try_join!(
+    let (cards, shares, acknowledged, threads, signatures, signed, files) = tokio::try_join!(
         app.store.revision_cards(permit),
         app.store.shares(permit),
         app.store.acknowledgements(permit),
         app.store.thread_facts(permit),
         app.store.signatures(permit),
         app.store.signed(permit),
+        app.store.published_files(permit),
     )?;
     let card_of = |n: u32| cards.iter().find(|card| card.number == n);
     let card = card_of(n).ok_or(Problem::NotFound)?;
@@ -153,6 +165,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
     let beside = Beside {
         acknowledged: before.as_deref(),
         threads: &threads,
+        files: &files,
     };
     let sheet = Sheet::of(t, &frozen, beside);
     let figures = sheet.figures();
@@ -203,15 +216,13 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         })
     };
     let deals = shares.iter().filter_map(deal).collect();
-    let header = frozen.spec.header.clone();
-    let markets = header.markets.iter().map(|it| t.name(it).to_string());
-    let base = frozen.spec.size(&frozen.chart.base_size);
+    let header = &frozen.spec.header;
     Ok(RevisionPage {
         t,
         frame: may.who.frame(),
         style: permit.style().clone(),
-        base_size: base.map(|size| size.code.clone()).unwrap_or_default(),
-        markets: markets.collect::<Vec<_>>().join(", "),
+        number: header.number.clone(),
+        name: header.name.clone(),
         by: name_or_erased(t, card.published_by.as_deref()),
         reason: frozen.reason.clone(),
         accepted: accepted(t, &frozen),
@@ -222,7 +233,6 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
             .then(|| act::Acknowledge::ROLES.contains(&permit.role())),
         acknowledged: last.filter(|_| !own),
         card: card.clone(),
-        header,
         sheet,
         deals,
     })

@@ -49,7 +49,7 @@ pub fn fields(t: Text, spec: &Spec, section: Section, place: &Place) -> Option<V
         }),
         Place::Cell { colourway, part } => {
             let cell = spec.colourways.cell(colourway, part);
-            Some(plain(t.cell(cell, spec)))
+            Some(plain(words.cell(cell)))
         }
         Place::Order(list) => {
             let items = spec.items().filter(|item| item.list() == *list);

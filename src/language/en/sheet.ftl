@@ -1,0 +1,77 @@
+### What a revision says, section by section.
+
+## Drawings
+
+drawing-larger = Larger: { $drawing }
+legend-point = point of measure
+legend-part = part
+legend-callout = how it is sewn
+legend-artwork = artwork
+legend-label = label
+
+## A rule that an owner sets aside
+
+exemption-title = A rule does not apply here: { $code }
+exemption-reason = Reason: { $reason }
+exemption-by = Says { $name }
+
+## Sizes
+
+lengths-caption = Lengths, { $unit }
+sizes-ages = Ages
+sizes-range = { $from } to { $to } { $unit }
+sizes-single = { $value } { $unit }
+
+## Colourways
+
+parts-planned = { $count ->
+    [one] 1 piece planned
+   *[other] { $count } pieces planned
+}
+parts-as-dyed = As dyed
+
+## Materials
+
+materials-material = Material
+materials-what = What it is
+materials-where = Where it goes
+materials-length = Length and use
+materials-supply = Supply
+materials-care = Bears at most
+materials-parts = Colour of
+
+## Construction
+
+construction-callout = What is sewn
+construction-larger = Larger
+construction-stitch = Stitch and seam
+construction-measures = Distances
+construction-with = Thread, tape, bartacks
+construction-per-inch = { $count } per inch
+construction-lines = Seams, edges and lines
+
+## Artwork
+
+artwork-sizes = { $from } to { $to }
+artwork-all-sizes = All sizes
+artwork-true-size = { $width } × { $height } mm
+artwork-placed = Placed on
+artwork-original = Original file
+artwork-no-picture = No picture of this file. Download the original.
+
+## Labels
+
+labels-care = Care, in the order of the label
+labels-signs = The small signs are a help on the screen. They are not the care symbols of a label.
+
+## Packing
+
+packing-steps = Steps
+packing-packs = Ratio packs: pieces of each size
+packing-pack = Pack
+packing-every-colourway = every colourway
+packing-total = Together
+
+## An item without a name
+
+sheet-item = no name

@@ -1,0 +1,83 @@
+//! Care in words, and the labels that are sewn in.
+
+use serde::Serialize;
+
+use super::artwork::{Original, Picture};
+use super::{Head, Writer};
+use crate::language::FieldWords;
+use crate::spec::Item;
+use crate::spec::document::{self, Label, Record};
+
+/// One treatment, in the order of ISO 3758.
+#[derive(Serialize)]
+pub struct CareLine {
+    /// The document's name of the treatment, which the sign beside the words is drawn for.
+    #[serde(skip)]
+    pub sign: String,
+    /// It is not to be done.
+    #[serde(skip)]
+    pub not: bool,
+    pub words: String,
+}
+
+#[derive(Serialize)]
+pub struct LabelCard {
+    pub head: Head,
+    pub facts: Vec<FieldWords>,
+    pub texts: Vec<LabelText>,
+    pub distances: Vec<String>,
+    /// Its own artwork.
+    pub artwork: Option<Original>,
+    pub picture: Option<Picture>,
+}
+
+#[derive(Serialize)]
+pub struct LabelText {
+    pub market: String,
+    /// As a tag.
+    pub language: String,
+    pub text: String,
+}
+
+impl Writer<'_> {
+    /// The document holds the treatments in their order.
+    pub(super) fn care(&self) -> Vec<CareLine> {
+        let fields = self.frozen.spec.labels.care.fields();
+        let lines = fields.into_iter().filter_map(|(name, value)| match value {
+            document::Value::Word { word, .. } => Some(CareLine {
+                not: word == "no",
+                words: self.words.value(&value, Some(&name)),
+                sign: name.into_owned(),
+            }),
+            _ => None,
+        });
+        lines.collect()
+    }
+
+    pub(super) fn labels(&self) -> Vec<LabelCard> {
+        let labels = self.frozen.spec.labels.labels.iter();
+        labels.map(|label| self.label(label)).collect()
+    }
+
+    fn label(&self, label: &Label) -> LabelCard {
+        let mut fields = label.fields();
+        let own = ["letter", "name", "texts", "distances", "artwork"];
+        self.take(&mut fields, &own);
+        let texts = label.texts.iter().map(|text| LabelText {
+            market: (text.market)
+                .map(|it| self.t.name(&it).to_string())
+                .unwrap_or_default(),
+            language: text.language.clone(),
+            text: text.text.clone(),
+        });
+        let artwork = label.artwork.as_ref();
+        LabelCard {
+            head: self.head(Item::Label(label)),
+            facts: self.words.fields(&fields),
+            texts: texts.collect(),
+            distances: self.distances(&label.distances),
+            artwork: artwork.map(|file| self.original(file)),
+            picture: artwork.and_then(|file| self.picture(file)),
+        }
+    }
+}
