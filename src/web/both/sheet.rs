@@ -19,7 +19,7 @@ use crate::exchange::revision::Frozen;
 use crate::exchange::thread::{Kind, State, Thread};
 use crate::language::{FieldWords, Text, Words, other_unit, shown};
 use crate::spec::change::{changes, touched};
-use crate::spec::document::{Edges, Exemption, Fields, Record};
+use crate::spec::document::{Edges, Exemption, Fields, Leaf, Record};
 use crate::spec::{Item, ItemId, Length, Unit};
 use crate::store::StyleFile;
 use crate::web::shape;
@@ -257,6 +257,11 @@ impl<'a> Writer<'a> {
         let taken = fields.extract_if(.., |(name, _)| wanted(name));
         let taken: Fields = taken.collect();
         self.words.fields(&taken)
+    }
+
+    /// What a value of a field says; nothing for what is no value.
+    fn phrase(&self, leaf: &impl Leaf, field: &str) -> Option<String> {
+        Some(self.words.value(&leaf.value()?, Some(field)))
     }
 
     fn head(&self, item: Item<'_>) -> Head {

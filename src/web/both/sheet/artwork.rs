@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::colourways::PartRow;
 use super::{Head, Writer};
 use crate::language::FieldWords;
-use crate::spec::document::{Artwork, Band, Distance, Leaf, Record};
+use crate::spec::document::{Artwork, Band, Distance, Record};
 use crate::spec::{Digest, Entered, Item, Unit};
 
 #[derive(Serialize)]
@@ -105,9 +105,9 @@ impl Writer<'_> {
     }
 
     pub(super) fn distances(&self, distances: &[Distance]) -> Vec<String> {
-        let values = distances.iter().filter_map(Leaf::value);
-        values
-            .map(|value| self.words.value(&value, Some("distances")))
+        let distances = distances.iter();
+        distances
+            .filter_map(|it| self.phrase(it, "distances"))
             .collect()
     }
 

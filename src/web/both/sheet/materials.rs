@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::{Head, OfSize, Writer};
 use crate::language::{FieldWords, shown};
 use crate::spec::decimal::Decimal;
-use crate::spec::document::{Leaf, Material, Record};
+use crate::spec::document::{Material, Record};
 use crate::spec::{Item, ItemId};
 
 #[derive(Serialize)]
@@ -72,12 +72,8 @@ impl Writer<'_> {
             label: t.field("consumption.amount").to_string(),
             value: self.amount(material, amount),
         });
-        let phrase = |leaf: &dyn Leaf, field| {
-            let value = leaf.value()?;
-            Some(self.words.value(&value, Some(field)))
-        };
         let shares = material.composition.iter();
-        let shares = shares.filter_map(|share| phrase(share, "composition"));
+        let shares = shares.filter_map(|share| self.phrase(share, "composition"));
         let evidence = material.evidence.iter();
         let care = material.care.fields();
         let parts = material.parts.iter().filter_map(|id| self.part_name(id));
@@ -86,7 +82,7 @@ impl Writer<'_> {
             let length = material.length_by_size.get(size)?;
             Some(OfSize {
                 code: self.size_code(size),
-                value: self.words.value(&length.value()?, None),
+                value: self.phrase(length, "length")?,
             })
         });
         let amounts = sizes().filter_map(|size| {
@@ -111,7 +107,7 @@ impl Writer<'_> {
             consumption: amount.into_iter().chain(use_of).collect(),
             consumption_by_size: amounts.collect(),
             order,
-            evidence: evidence.filter_map(|it| phrase(it, "evidence")).collect(),
+            evidence: evidence.filter_map(|it| self.phrase(it, "evidence")).collect(),
             care: (care.iter())
                 .map(|(name, value)| self.words.value(value, Some(name)))
                 .collect(),

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::{Head, OfSize, Value, Writer};
 use crate::language::FieldWords;
 use crate::spec::chart::Row;
-use crate::spec::document::{Leaf, Point, Record};
+use crate::spec::document::{Point, Record};
 use crate::spec::{Item, Length};
 
 /// One line of the size chart, with how to measure it.
@@ -118,16 +118,13 @@ impl Writer<'_> {
                     value: self.written(*value, row.step),
                 })
                 .collect(),
-            grade: self.said(&point.grade),
-            step: self.said(&point.step),
+            grade: (point.grade.as_ref())
+                .and_then(|it| self.phrase(it, "grade"))
+                .unwrap_or_default(),
+            step: (point.step.as_ref())
+                .and_then(|it| self.phrase(it, "step"))
+                .unwrap_or_default(),
         }
-    }
-
-    fn said(&self, leaf: &Option<impl Leaf>) -> String {
-        let value = leaf.as_ref().and_then(Leaf::value);
-        value
-            .map(|value| self.words.value(&value, None))
-            .unwrap_or_default()
     }
 
     fn tolerance(&self, side: char, now: Length, before: Option<Length>) -> Value {

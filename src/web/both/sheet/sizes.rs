@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::{Head, Writer};
 use crate::spec::Item;
-use crate::spec::document::{BodyDimension, BodyRange, Leaf, Word};
+use crate::spec::document::{BodyDimension, BodyRange, Word};
 
 #[derive(Serialize)]
 pub struct Bodies {
@@ -41,9 +41,8 @@ impl Writer<'_> {
         let columns = given.iter().map(|it| t.name(it).to_string());
         let rows = spec.sizes.iter().map(|size| {
             let ages = has_ages.then(|| {
-                let value = size.ages.as_ref().and_then(Leaf::value);
-                let text = value.map(|value| self.words.value(&value, Some("ages")));
-                text.unwrap_or_default()
+                let ages = size.ages.as_ref();
+                ages.and_then(|it| self.phrase(it, "ages")).unwrap_or_default()
             });
             let body = given.iter().map(|dimension| {
                 let mut ranges = size.body.iter();
