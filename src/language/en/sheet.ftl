@@ -8,6 +8,8 @@ legend-part = part
 legend-callout = how it is sewn
 legend-artwork = artwork
 legend-label = label
+legend-larger = larger on the drawing of that number
+legend-dimension = what a point measures
 
 ## A rule that an owner sets aside
 
@@ -75,3 +77,32 @@ packing-total = Together
 ## An item without a name
 
 sheet-item = no name
+
+## To be dyed
+
+dyeing-title = To be dyed for the planned pieces
+dyeing-substrate = On
+dyeing-colour = Colour
+dyeing-kilograms = kg
+dyeing-of = For
+dyeing-undyed = stays undyed
+dyeing-not-whole = Not in these kilograms:
+dyeing-lacks-pieces = how many pieces are planned is not said
+dyeing-lacks-parts = the parts that it makes are not said
+dyeing-lacks-colour = its colour is not said
+dyeing-parts-differ = its parts have different colours
+dyeing-lacks-consumption = how much of it one garment needs is not said
+dyeing-lacks-unit = its pieces say nothing of the mass
+dyeing-lacks-mass = its mass per square metre is not said
+dyeing-lacks-width = its full width is not said
+dyeing-lacks-wastage = its wastage is not said
+dyeing-too-large = its numbers are too large
+
+## What composition labels say
+
+composition-title = Composition, for the labels
+composition-none = A word is missing in the tables of the program. Write this text by hand.
+composition-draft = A draft of the program. Whoever answers for the label checks it.
+materials-mass = { $mass } ({ $ounces } oz/yd²)
+drawing-see = → { $number }
+drawing-number = { $number } ·

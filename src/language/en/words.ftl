@@ -238,7 +238,7 @@ word-cord-ends-loop = A closed loop
 
 word-measured-in-metre = m
 word-measured-in-square-metre = m²
-word-measured-in-piece = pieces
+word-measured-in-piece = pcs
 word-measured-in-gram = g
 
 word-consumption-marker = From the marker

@@ -3,6 +3,7 @@
 
 use crate::language::Text;
 use crate::spec::ItemId;
+use crate::spec::colour::shown;
 use crate::spec::document::{Cell, Colour, Colourways};
 
 /// A patch and what is said beside it.
@@ -61,13 +62,9 @@ pub fn patch(t: Text, colourways: &Colourways, colourway: &ItemId, part: &ItemId
     Some(patch)
 }
 
-/// Only what can be nothing but a colour is written into a picture.
+/// Computed from L*a*b* where there is a reading, else as it was typed.
 fn screen_colour(colour: &Colour) -> Option<String> {
-    let hex = |text: &&String| {
-        let digits = text.strip_prefix('#').unwrap_or_default();
-        digits.len() == 6 && digits.bytes().all(|byte| byte.is_ascii_hexdigit())
-    };
-    colour.screen.as_ref().filter(hex).cloned()
+    Some(shown(colour)?.screen.to_string())
 }
 
 fn plain(shape: Shape, name: String) -> Patch {

@@ -5,6 +5,7 @@ mod artwork;
 mod colourways;
 mod construction;
 mod drawings;
+mod dyeing;
 mod labels;
 mod materials;
 mod packing;
@@ -28,7 +29,8 @@ use artwork::ArtworkCard;
 use colourways::{ColourwayHead, PartRow};
 use construction::{CalloutRow, LineRow};
 use drawings::Figure;
-use labels::{CareLine, LabelCard};
+use dyeing::Dyeing;
+use labels::{CareLine, CompositionText, LabelCard};
 use materials::MaterialRow;
 use packing::Packing;
 use points::{LengthRow, PointRow};
@@ -49,6 +51,7 @@ pub struct Sheet {
     pub bodies: Option<Bodies>,
     pub colourways: Vec<ColourwayHead>,
     pub parts: Vec<PartRow>,
+    pub dyeing: Option<Dyeing>,
     pub materials: Vec<MaterialRow>,
     pub lines: Vec<LineRow>,
     pub callouts: Vec<CalloutRow>,
@@ -56,6 +59,7 @@ pub struct Sheet {
     pub care: Vec<CareLine>,
     /// What else there is to say of the care.
     pub care_note: String,
+    pub compositions: Vec<CompositionText>,
     pub labels: Vec<LabelCard>,
     pub packing: Packing,
     pub unit: Unit,
@@ -145,6 +149,18 @@ impl Sheet {
         marks.any(|mark| mark.shape == shape)
     }
 
+    /// Whether a drawing has circles that another one shows larger.
+    pub fn magnifies(&self) -> bool {
+        self.drawings
+            .iter()
+            .any(|figure| !figure.circles.is_empty())
+    }
+
+    /// Whether a drawing has dimension lines.
+    pub fn measures(&self) -> bool {
+        self.drawings.iter().any(|figure| !figure.lines.is_empty())
+    }
+
     /// All that is said as one text, for the digest of what was on the screen.
     pub fn figures(&self) -> String {
         serde_json::to_string(self).expect("texts and numbers are written without a fault")
@@ -213,12 +229,14 @@ impl<'a> Writer<'a> {
             bodies: self.bodies(),
             colourways: self.colourways(),
             parts: self.parts(),
+            dyeing: self.dyeing(),
             materials: self.materials(),
             lines: self.lines(),
             callouts: self.callouts(),
             artworks: self.artworks(),
             care: self.care(),
             care_note: spec.labels.care.note.clone(),
+            compositions: self.compositions(),
             labels: self.labels(),
             packing: self.packing(),
             unit: self.unit,

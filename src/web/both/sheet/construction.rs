@@ -4,9 +4,9 @@ use serde::Serialize;
 
 use super::{Head, Writer};
 use crate::language::{FieldWords, shown};
-use crate::spec::decimal::Decimal;
+use crate::spec::Decimal;
 use crate::spec::document::{Callout, Record};
-use crate::spec::{Item, ItemId};
+use crate::spec::{Item, ItemId, fabric};
 
 /// A seam, edge, fold or centre line.
 #[derive(Serialize)]
@@ -80,9 +80,8 @@ impl Writer<'_> {
 
     fn density(&self, per_cm: Decimal) -> (String, String) {
         let show = |number: Decimal| shown(number.show(self.frozen.decimal));
-        let inch = rust_decimal::Decimal::new(254, 2);
-        let per_inch = per_cm.number().saturating_mul(inch);
-        (show(per_cm), show(Decimal::of(per_inch).rounded(1)))
+        let per_inch = fabric::per_inch(per_cm).map(|it| show(it.rounded(1)));
+        (show(per_cm), per_inch.unwrap_or_default())
     }
 
     pub(super) fn larger(&self, id: &ItemId) -> Option<Larger> {

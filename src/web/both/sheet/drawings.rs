@@ -13,6 +13,8 @@ use crate::web::shape;
 #[derive(Serialize)]
 pub struct Figure {
     pub id: ItemId,
+    /// What circles on other drawings call it.
+    pub number: usize,
     pub title: String,
     pub file: String,
     pub width: u32,
@@ -64,25 +66,26 @@ pub struct ArrowHead {
 pub struct Circle {
     /// The drawing that shows it larger, and its title.
     pub drawing: ItemId,
+    pub number: usize,
     pub title: String,
     pub x: u32,
     pub y: u32,
     pub radius: u32,
-    /// Where its title stands: below, or above where below is none of the drawing left.
-    pub title_y: u32,
+    /// Where its number stands: on the ring, half way down on the right.
+    pub tag: (u32, u32),
 }
 
 /// Two heads need so much room, in the units of the drawing.
 const SHORT: f64 = 900.0;
 
-/// Of a title beside its circle.
-const TITLE: u32 = 330;
-
 impl<'a> Writer<'a> {
     pub(super) fn drawings(&self) -> Vec<Figure> {
         let mut seen = BTreeSet::new();
         let drawings = self.frozen.spec.drawings.drawings.iter();
-        drawings.map(|it| self.figure(it, &mut seen)).collect()
+        let figures = drawings.zip(1..);
+        figures
+            .map(|(it, number)| self.figure(it, number, &mut seen))
+            .collect()
     }
 
     pub(super) fn drawing_title(&self, drawing: &Drawing) -> String {
@@ -97,7 +100,12 @@ impl<'a> Writer<'a> {
         drawings.find(|drawing| drawing.id == *id)
     }
 
-    fn figure(&self, drawing: &'a Drawing, seen: &mut BTreeSet<&'a ItemId>) -> Figure {
+    fn figure(
+        &self,
+        drawing: &'a Drawing,
+        number: usize,
+        seen: &mut BTreeSet<&'a ItemId>,
+    ) -> Figure {
         let own: BTreeSet<&ItemId> = drawing.markers.iter().map(|it| &it.item).collect();
         let written = drawing.markers.iter();
         let written = written.map(|marker| (&marker.item, spot(marker.x, marker.y)));
@@ -120,6 +128,7 @@ impl<'a> Writer<'a> {
         });
         Figure {
             id: drawing.id.clone(),
+            number,
             title: self.drawing_title(drawing),
             file: drawing.file.to_string(),
             width: drawing.width,
@@ -137,20 +146,21 @@ impl<'a> Writer<'a> {
     }
 
     fn circle(&self, on: &Drawing, blow_up: &BlowUp) -> Option<Circle> {
-        let larger = self.drawing(&blow_up.drawing)?;
-        let (y, radius) = (tall(on, blow_up.at.y), u32::from(blow_up.radius));
-        let below = y + radius + TITLE;
+        let mut drawings = self.frozen.spec.drawings.drawings.iter();
+        let at = drawings.position(|it| it.id == blow_up.drawing)?;
+        let larger = &self.frozen.spec.drawings.drawings[at];
+        let (x, y) = (u32::from(blow_up.at.x), tall(on, blow_up.at.y));
+        let radius = u32::from(blow_up.radius);
+        // The side of a square whose diagonal is the radius.
+        let side = radius * 71 / 100;
         Some(Circle {
             drawing: larger.id.clone(),
+            number: at + 1,
             title: self.drawing_title(larger),
-            x: u32::from(blow_up.at.x),
+            x,
             y,
             radius,
-            title_y: if below < tall(on, 10_000) {
-                below
-            } else {
-                y.saturating_sub(radius + TITLE / 3)
-            },
+            tag: (x + side, y + side),
         })
     }
 }

@@ -6,7 +6,9 @@ use super::artwork::{Original, Picture};
 use super::{Head, Writer};
 use crate::language::FieldWords;
 use crate::spec::Item;
+use crate::spec::composition::{self, Tables};
 use crate::spec::document::{self, Label, Record};
+use crate::spec::table::Status;
 
 /// One treatment, in the order of ISO 3758.
 #[derive(Serialize)]
@@ -18,6 +20,20 @@ pub struct CareLine {
     #[serde(skip)]
     pub not: bool,
     pub words: String,
+}
+
+/// What composition labels say of the garment.
+#[derive(Serialize)]
+pub struct CompositionText {
+    /// All that it is for.
+    pub markets: String,
+    /// As a tag.
+    pub language: String,
+    /// Nothing while a word of it is missing.
+    pub text: Option<String>,
+    /// How far its words were checked.
+    #[serde(skip)]
+    pub status: Status,
 }
 
 #[derive(Serialize)]
@@ -52,6 +68,38 @@ impl Writer<'_> {
             _ => None,
         });
         lines.collect()
+    }
+
+    /// For every market in every language of the labels; markets with one text together.
+    pub(super) fn compositions(&self) -> Vec<CompositionText> {
+        let spec = &self.frozen.spec;
+        let mut materials = spec.materials.materials.iter();
+        if !materials.any(|material| material.component.is_some()) {
+            return Vec::new();
+        }
+        let mut texts: Vec<CompositionText> = Vec::new();
+        for language in &spec.header.languages {
+            for market in &spec.header.markets {
+                let composition = composition::text(spec, *market, language, Tables::shipped());
+                let text = composition.whole();
+                let market = self.t.name(market).to_string();
+                let alike = texts.iter_mut();
+                let alike = alike.filter(|it| it.language == *language);
+                match alike.into_iter().find(|it| it.text == text) {
+                    Some(same) => same.markets = format!("{}, {market}", same.markets),
+                    None => texts.push(CompositionText {
+                        markets: market,
+                        language: language.clone(),
+                        text,
+                        status: match composition.is_verified() {
+                            true => Status::Verified,
+                            false => Status::FromMemory,
+                        },
+                    }),
+                }
+            }
+        }
+        texts
     }
 
     pub(super) fn labels(&self) -> Vec<LabelCard> {

@@ -5,8 +5,8 @@ use serde::Serialize;
 use super::{Head, OfSize, Writer};
 use crate::language::{FieldWords, shown};
 use crate::spec::decimal::Decimal;
-use crate::spec::document::{Material, Record};
-use crate::spec::{Item, ItemId};
+use crate::spec::document::{Fields, Material, Record};
+use crate::spec::{Item, ItemId, fabric};
 
 #[derive(Serialize)]
 pub struct MaterialRow {
@@ -107,13 +107,31 @@ impl Writer<'_> {
             consumption: amount.into_iter().chain(use_of).collect(),
             consumption_by_size: amounts.collect(),
             order,
-            evidence: evidence.filter_map(|it| self.phrase(it, "evidence")).collect(),
+            evidence: evidence
+                .filter_map(|it| self.phrase(it, "evidence"))
+                .collect(),
             care: (care.iter())
                 .map(|(name, value)| self.words.value(value, Some(name)))
                 .collect(),
             // Last: all that nothing else has taken.
-            made: self.words.fields(&fields),
+            made: self.made(material, &fields),
         }
+    }
+
+    /// The mass goes with its reference.
+    fn made(&self, material: &Material, fields: &Fields) -> Vec<FieldWords> {
+        let t = self.t;
+        let mut facts = self.words.fields(fields);
+        let mass = material.fabric.mass;
+        let ounces = mass.and_then(fabric::ounces);
+        let label = t.field("fabric.mass").to_string();
+        let fact = facts.iter_mut().find(|fact| fact.label == label);
+        if let (Some(fact), Some(ounces)) = (fact, ounces) {
+            let ounces = ounces.rounded(1).show(self.frozen.decimal);
+            let message = t.say("materials-mass").with("mass", &fact.value);
+            fact.value = message.with("ounces", ounces).to_string();
+        }
+        facts
     }
 
     fn amount(&self, material: &Material, amount: Decimal) -> String {

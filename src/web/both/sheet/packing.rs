@@ -52,9 +52,7 @@ impl Writer<'_> {
         let colourway = pack.colourway.as_ref();
         PackRow {
             head: self.head(Item::RatioPack(pack)),
-            colourway: colourway
-                .map(|id| self.words.item(id))
-                .unwrap_or_default(),
+            colourway: colourway.map(|id| self.words.item(id)).unwrap_or_default(),
             total: pieces.iter().map(|pieces| u64::from(*pieces)).sum(),
             pieces,
         }

@@ -19,7 +19,7 @@ pub struct PointRow {
     pub minus: Value,
     pub plus: Value,
     /// What it is in the trade's words, and where on the garment.
-    pub what: Vec<String>,
+    pub what: String,
     pub start: String,
     pub end: String,
     /// Path, stretched or relaxed, along which direction; and the brand's own words.
@@ -106,7 +106,8 @@ impl Writer<'_> {
             plus: self.tolerance('+', row.plus, old_row.map(|row| row.plus)),
             what: what
                 .filter(|it| !it.is_empty() && *it != point.name)
-                .collect(),
+                .collect::<Vec<_>>()
+                .join(" · "),
             start: how.start.clone(),
             end: how.end.clone(),
             how: ways.into_iter().flatten().collect::<Vec<_>>().join(" · "),
@@ -121,9 +122,11 @@ impl Writer<'_> {
             grade: (point.grade.as_ref())
                 .and_then(|it| self.phrase(it, "grade"))
                 .unwrap_or_default(),
-            step: (point.step.as_ref())
-                .and_then(|it| self.phrase(it, "step"))
-                .unwrap_or_default(),
+            step: format!(
+                "{} {}",
+                row.step.exact(self.unit, self.frozen.decimal),
+                self.unit
+            ),
         }
     }
 

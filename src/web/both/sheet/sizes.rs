@@ -42,7 +42,8 @@ impl Writer<'_> {
         let rows = spec.sizes.iter().map(|size| {
             let ages = has_ages.then(|| {
                 let ages = size.ages.as_ref();
-                ages.and_then(|it| self.phrase(it, "ages")).unwrap_or_default()
+                ages.and_then(|it| self.phrase(it, "ages"))
+                    .unwrap_or_default()
             });
             let body = given.iter().map(|dimension| {
                 let mut ranges = size.body.iter();
