@@ -40,6 +40,8 @@ on_both! {
         page.must_see("First issue");
         // Letters on the drawing and in the chart, tied by the item, each a link to it.
         assert_eq!(page.all(".marks .mark").len(), 18);
+        // Points in circles, parts in squares.
+        assert_eq!(page.all(".marks circle.mark-face").len(), 10);
         assert_eq!(page.all(".marks rect").len(), 2);
         let items = page.attributes(".mark[data-item=point-a]", "href");
         assert_eq!(items, [format!("{}/items/point-a", address(&site, 1))]);

@@ -18,7 +18,7 @@ use serde::Serialize;
 
 use crate::exchange::revision::Frozen;
 use crate::exchange::thread::{Kind, State, Thread};
-use crate::language::{FieldWords, Text, Words, other_unit, shown};
+use crate::language::{Text, Words, other_unit, shown};
 use crate::spec::change::{changes, touched};
 use crate::spec::document::{Edges, Exemption, Fields, Leaf, Record};
 use crate::spec::{Item, ItemId, Length, Unit};
@@ -40,7 +40,7 @@ use sizes::Bodies;
 #[derive(Serialize)]
 pub struct Sheet {
     /// The title block, style number and name aside.
-    pub header: Vec<FieldWords>,
+    pub header: Vec<Fact>,
     pub exemptions: Vec<Exemption>,
     pub drawings: Vec<Figure>,
     /// The columns of the chart.
@@ -88,6 +88,13 @@ pub struct Value {
     pub base: bool,
     /// `−3/8 +1/2`: the tolerance of this size, where it is not the point's.
     pub tolerance: Option<String>,
+}
+
+/// What something is called, and what it is.
+#[derive(Serialize)]
+pub struct Fact {
+    pub label: String,
+    pub value: String,
 }
 
 /// What one size has.
@@ -245,26 +252,29 @@ impl<'a> Writer<'a> {
         }
     }
 
-    fn header(&self) -> Vec<FieldWords> {
+    fn header(&self) -> Vec<Fact> {
         let header = &self.frozen.spec.header;
         let mut fields = header.fields();
         self.take(&mut fields, &["number", "name", "exemptions", "edges"]);
-        let mut facts = self.words.fields(&fields);
+        let mut facts = self.facts(&fields);
         let measured = self.t.field("measured").to_string();
         if let (Some(state), Some(fact)) = (
             header.measured,
             facts.iter_mut().find(|fact| fact.label == measured),
         ) {
             let edges = header.edges.unwrap_or(Edges::SeamToSeam);
-            let message = self.t.say("revision-measured");
-            let message = message.with("state", self.t.name(&state));
-            fact.value = message.with("edges", self.t.name(&edges)).to_string();
+            fact.value = self
+                .t
+                .say("revision-measured")
+                .with("state", self.t.name(&state))
+                .with("edges", self.t.name(&edges))
+                .to_string();
         }
         facts
     }
 
     /// Takes fields out by their names, and says them.
-    fn take(&self, fields: &mut Fields, names: &[&str]) -> Vec<FieldWords> {
+    fn take(&self, fields: &mut Fields, names: &[&str]) -> Vec<Fact> {
         let wanted = |name: &str| {
             names.iter().any(|it| match it.strip_suffix('.') {
                 // All of a nested record.
@@ -274,7 +284,17 @@ impl<'a> Writer<'a> {
         };
         let taken = fields.extract_if(.., |(name, _)| wanted(name));
         let taken: Fields = taken.collect();
-        self.words.fields(&taken)
+        self.facts(&taken)
+    }
+
+    fn facts(&self, fields: &Fields) -> Vec<Fact> {
+        let words = self.words.fields(fields).into_iter();
+        words
+            .map(|it| Fact {
+                label: it.label,
+                value: it.value,
+            })
+            .collect()
     }
 
     /// What a value of a field says; nothing for what is no value.

@@ -3,8 +3,7 @@
 use serde::Serialize;
 
 use super::colourways::PartRow;
-use super::{Head, Writer};
-use crate::language::FieldWords;
+use super::{Fact, Head, Writer};
 use crate::spec::document::{Artwork, Band, Distance, Record};
 use crate::spec::{Digest, Entered, Item, Unit};
 
@@ -13,8 +12,9 @@ pub struct ArtworkCard {
     pub head: Head,
     pub file: Option<Original>,
     /// What is shown of it.
+    #[serde(skip)]
     pub picture: Option<Picture>,
-    pub facts: Vec<FieldWords>,
+    pub facts: Vec<Fact>,
     pub bands: Vec<BandRow>,
     /// Its inks or threads: rows of the matrix.
     pub colours: Vec<PartRow>,
@@ -31,12 +31,9 @@ pub struct Original {
     pub name: String,
 }
 
-#[derive(Serialize)]
 pub struct Picture {
     pub file: String,
-    #[serde(skip)]
     pub width: u32,
-    #[serde(skip)]
     pub height: u32,
 }
 
@@ -78,7 +75,7 @@ impl Writer<'_> {
                 .into_iter()
                 .flatten()
                 .find_map(|file| self.picture(file)),
-            facts: self.words.fields(&fields),
+            facts: self.facts(&fields),
             bands: bands.iter().map(|band| self.band(band)).collect(),
             colours: parts.map(|part| self.part(part)).collect(),
             drawing: drawing.map(|it| (it.id.to_string(), self.drawing_title(it))),

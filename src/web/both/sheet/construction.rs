@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::{Head, Writer};
-use crate::language::{FieldWords, shown};
+use super::{Fact, Head, Writer};
+use crate::language::shown;
 use crate::spec::Decimal;
 use crate::spec::document::{Callout, Record};
 use crate::spec::{Item, ItemId, fabric};
@@ -20,15 +20,15 @@ pub struct CalloutRow {
     pub head: Head,
     pub text: String,
     /// Part and line that it is about.
-    pub place: Vec<FieldWords>,
+    pub place: Vec<Fact>,
     /// Stitch type and seam.
-    pub stitch: Vec<FieldWords>,
+    pub stitch: Vec<Fact>,
     /// Per centimetre, and per inch as a reference.
     pub density: Option<(String, String)>,
     /// What is measured: needles apart, allowance, topstitching.
-    pub measures: Vec<FieldWords>,
-    pub thread: Vec<FieldWords>,
-    pub bartacks: Vec<FieldWords>,
+    pub measures: Vec<Fact>,
+    pub thread: Vec<Fact>,
+    pub bartacks: Vec<Fact>,
     pub larger: Option<Larger>,
 }
 
@@ -74,7 +74,7 @@ impl Writer<'_> {
             bartacks: take(&["bartacks", "bartack_length"]),
             larger: callout.detail.as_ref().and_then(|id| self.larger(id)),
             // Last: all that nothing else has taken.
-            measures: self.words.fields(&fields),
+            measures: self.facts(&fields),
         }
     }
 

@@ -3,8 +3,7 @@
 use serde::Serialize;
 
 use super::artwork::{Original, Picture};
-use super::{Head, Writer};
-use crate::language::FieldWords;
+use super::{Fact, Head, Writer};
 use crate::spec::Item;
 use crate::spec::composition::{self, Tables};
 use crate::spec::document::{self, Label, Record};
@@ -39,11 +38,12 @@ pub struct CompositionText {
 #[derive(Serialize)]
 pub struct LabelCard {
     pub head: Head,
-    pub facts: Vec<FieldWords>,
+    pub facts: Vec<Fact>,
     pub texts: Vec<LabelText>,
     pub distances: Vec<String>,
     /// Its own artwork.
     pub artwork: Option<Original>,
+    #[serde(skip)]
     pub picture: Option<Picture>,
 }
 
@@ -121,7 +121,7 @@ impl Writer<'_> {
         let artwork = label.artwork.as_ref();
         LabelCard {
             head: self.head(Item::Label(label)),
-            facts: self.words.fields(&fields),
+            facts: self.facts(&fields),
             texts: texts.collect(),
             distances: self.distances(&label.distances),
             artwork: artwork.map(|file| self.original(file)),

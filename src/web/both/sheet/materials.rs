@@ -2,8 +2,8 @@
 
 use serde::Serialize;
 
-use super::{Head, OfSize, Writer};
-use crate::language::{FieldWords, shown};
+use super::{Fact, Head, OfSize, Writer};
+use crate::language::shown;
 use crate::spec::decimal::Decimal;
 use crate::spec::document::{Fields, Material, Record};
 use crate::spec::{Item, ItemId, fabric};
@@ -18,17 +18,17 @@ pub struct MaterialRow {
     /// Fibre by fibre, in words.
     pub composition: String,
     /// How it is made: a fabric's structure, a zip's teeth.
-    pub made: Vec<FieldWords>,
+    pub made: Vec<Fact>,
     /// What care it bears at most.
     pub care: Vec<String>,
     /// Its own lengths.
-    pub length: Vec<FieldWords>,
+    pub length: Vec<Fact>,
     pub length_by_size: Vec<OfSize>,
-    pub supply: Vec<FieldWords>,
+    pub supply: Vec<Fact>,
     /// So much for one garment, and where the figure comes from.
-    pub consumption: Vec<FieldWords>,
+    pub consumption: Vec<Fact>,
     pub consumption_by_size: Vec<OfSize>,
-    pub order: Vec<FieldWords>,
+    pub order: Vec<Fact>,
     pub evidence: Vec<String>,
 }
 
@@ -68,7 +68,7 @@ impl Writer<'_> {
         let use_of = take(&["consumption.basis", "wastage"]);
         let order = take(&["minimum", "pack", "lead_days"]);
         let consumption = &material.consumption;
-        let amount = consumption.amount.map(|amount| FieldWords {
+        let amount = consumption.amount.map(|amount| Fact {
             label: t.field("consumption.amount").to_string(),
             value: self.amount(material, amount),
         });
@@ -119,17 +119,20 @@ impl Writer<'_> {
     }
 
     /// The mass goes with its reference.
-    fn made(&self, material: &Material, fields: &Fields) -> Vec<FieldWords> {
+    fn made(&self, material: &Material, fields: &Fields) -> Vec<Fact> {
         let t = self.t;
-        let mut facts = self.words.fields(fields);
+        let mut facts = self.facts(fields);
         let mass = material.fabric.mass;
         let ounces = mass.and_then(fabric::ounces);
         let label = t.field("fabric.mass").to_string();
         let fact = facts.iter_mut().find(|fact| fact.label == label);
         if let (Some(fact), Some(ounces)) = (fact, ounces) {
             let ounces = ounces.rounded(1).show(self.frozen.decimal);
-            let message = t.say("materials-mass").with("mass", &fact.value);
-            fact.value = message.with("ounces", ounces).to_string();
+            fact.value = t
+                .say("materials-mass")
+                .with("mass", &fact.value)
+                .with("ounces", ounces)
+                .to_string();
         }
         facts
     }

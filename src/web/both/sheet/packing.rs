@@ -2,14 +2,13 @@
 
 use serde::Serialize;
 
-use super::{Head, Writer};
-use crate::language::FieldWords;
+use super::{Fact, Head, Writer};
 use crate::spec::document::RatioPack;
 use crate::spec::{Item, Section};
 
 #[derive(Serialize)]
 pub struct Packing {
-    pub facts: Vec<FieldWords>,
+    pub facts: Vec<Fact>,
     /// In their order; the text is the name.
     pub steps: Vec<Head>,
     pub packs: Vec<PackRow>,
@@ -37,7 +36,7 @@ impl Writer<'_> {
         let spec = &self.frozen.spec;
         let steps = spec.packing.steps.iter();
         Packing {
-            facts: self.words.fields(&spec.fields(Section::Packing)),
+            facts: self.facts(&spec.fields(Section::Packing)),
             steps: steps.map(|step| self.head(Item::Step(step))).collect(),
             packs: (spec.packing.ratio.iter())
                 .map(|pack| self.pack(pack))

@@ -2,8 +2,7 @@
 
 use serde::Serialize;
 
-use super::{Head, OfSize, Value, Writer};
-use crate::language::FieldWords;
+use super::{Fact, Head, OfSize, Value, Writer};
 use crate::spec::chart::Row;
 use crate::spec::document::{Point, Record};
 use crate::spec::{Item, Length};
@@ -26,7 +25,7 @@ pub struct PointRow {
     pub how: String,
     pub note: String,
     /// Left against right.
-    pub limits: Vec<FieldWords>,
+    pub limits: Vec<Fact>,
     /// What each size must reach when stretched; empty where that is not said.
     pub stretched: Vec<OfSize>,
     /// From size to size, and to what it is rounded.
