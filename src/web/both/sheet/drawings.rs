@@ -71,12 +71,15 @@ pub struct Circle {
     pub x: u32,
     pub y: u32,
     pub radius: u32,
-    /// Where its number stands: on the ring, half way down on the right.
+    /// Where its number stands: on the ring, as far from the letters as it can.
     pub tag: (u32, u32),
 }
 
 /// Two heads need so much room, in the units of the drawing.
 const SHORT: f64 = 900.0;
+
+/// A number needs so much room to the edge of the drawing.
+const EDGE: u32 = 350;
 
 impl<'a> Writer<'a> {
     pub(super) fn drawings(&self) -> Vec<Figure> {
@@ -151,8 +154,22 @@ impl<'a> Writer<'a> {
         let larger = &self.frozen.spec.drawings.drawings[at];
         let (x, y) = (u32::from(blow_up.at.x), tall(on, blow_up.at.y));
         let radius = u32::from(blow_up.radius);
-        // The side of a square whose diagonal is the radius.
-        let side = radius * 71 / 100;
+        let box_height = tall(on, 10_000);
+        let places = (0..8).map(|eighth| {
+            let (down, right) = (f64::from(eighth) * std::f64::consts::FRAC_PI_4).sin_cos();
+            let along = |from: u32, part: f64, most: u32| {
+                let at = f64::from(from) + f64::from(radius) * part;
+                // With room for the number at the edges.
+                (at.max(0.0) as u32).clamp(EDGE.min(most), most.saturating_sub(EDGE).max(EDGE))
+            };
+            (along(x, right, 10_000), along(y, down, box_height))
+        });
+        let room = |place: &(u32, u32)| {
+            let markers = on.markers.iter();
+            let distances = markers.map(|it| distance(*place, (u32::from(it.x), tall(on, it.y))));
+            distances.fold(f64::MAX, f64::min)
+        };
+        let tag = places.max_by(|one, other| room(one).total_cmp(&room(other)));
         Some(Circle {
             drawing: larger.id.clone(),
             number: at + 1,
@@ -160,7 +177,7 @@ impl<'a> Writer<'a> {
             x,
             y,
             radius,
-            tag: (x + side, y + side),
+            tag: tag.unwrap_or((x, y)),
         })
     }
 }
