@@ -3,7 +3,9 @@
 use std::collections::BTreeMap;
 
 use crate::spec::decimal::Decimal;
-use crate::spec::document::{Cell, Colour, DimensionLine, Fields, Grade, Measured, Spot, Value, Word};
+use crate::spec::document::{
+    Cell, Colour, DimensionLine, Fields, Grade, Measured, Spot, Value, Word,
+};
 use crate::spec::{DecimalSign, Entered, Item, ItemId, Length, Spec, Unit};
 
 use super::changes::{other_unit, shown};

@@ -21,6 +21,8 @@ exemption-by = Says { $name }
 
 lengths-caption = Lengths, { $unit }
 sizes-ages = Ages
+sizes-years = { $from } to { $to } years
+sizes-months = { $from } to { $to } months
 sizes-range = { $from } to { $to } { $unit }
 sizes-single = { $value } { $unit }
 
@@ -101,7 +103,6 @@ dyeing-too-large = its numbers are too large
 ## What composition labels say
 
 composition-title = Composition, for the labels
-composition-none = A word is missing in the tables of the program. Write this text by hand.
 composition-draft = A draft of the program. Whoever answers for the label checks it.
 materials-mass = { $mass } ({ $ounces } oz/yd²)
 drawing-see = → { $number }

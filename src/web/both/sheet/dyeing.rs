@@ -44,9 +44,9 @@ impl Writer<'_> {
         let substrate = match &row.substrate {
             Substrate::Fibres(fibres) => {
                 let fibres = fibres.iter().map(|(fibre, percent)| {
-                    t.say("group-share")
+                    t.say("group-percent")
                         .with("percent", shown(percent.show(self.frozen.decimal)))
-                        .with("fibre", t.name(fibre))
+                        .with("of", t.name(fibre))
                         .to_string()
                 });
                 fibres.collect::<Vec<_>>().join(", ")

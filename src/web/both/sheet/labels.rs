@@ -5,7 +5,6 @@ use serde::Serialize;
 use super::artwork::{Original, Picture};
 use super::{Fact, Head, Writer};
 use crate::spec::Item;
-use crate::spec::composition::{self, Tables};
 use crate::spec::document::{self, Label, Record};
 use crate::spec::table::Status;
 
@@ -28,8 +27,7 @@ pub struct CompositionText {
     pub markets: String,
     /// As a tag.
     pub language: String,
-    /// Nothing while a word of it is missing.
-    pub text: Option<String>,
+    pub text: String,
     /// How far its words were checked.
     #[serde(skip)]
     pub status: Status,
@@ -70,33 +68,24 @@ impl Writer<'_> {
         lines.collect()
     }
 
-    /// For every market in every language of the labels; markets with one text together.
+    /// As they were frozen; markets with one text together.
     pub(super) fn compositions(&self) -> Vec<CompositionText> {
-        let spec = &self.frozen.spec;
-        let mut materials = spec.materials.materials.iter();
-        if !materials.any(|material| material.component.is_some()) {
-            return Vec::new();
-        }
         let mut texts: Vec<CompositionText> = Vec::new();
-        for language in &spec.header.languages {
-            for market in &spec.header.markets {
-                let composition = composition::text(spec, *market, language, Tables::shipped());
-                let text = composition.whole();
-                let market = self.t.name(market).to_string();
-                let alike = texts.iter_mut();
-                let alike = alike.filter(|it| it.language == *language);
-                match alike.into_iter().find(|it| it.text == text) {
-                    Some(same) => same.markets = format!("{}, {market}", same.markets),
-                    None => texts.push(CompositionText {
-                        markets: market,
-                        language: language.clone(),
-                        text,
-                        status: match composition.is_verified() {
-                            true => Status::Verified,
-                            false => Status::FromMemory,
-                        },
-                    }),
-                }
+        for frozen in &self.frozen.compositions {
+            let market = self.t.name(&frozen.market).to_string();
+            let mut alike = texts.iter_mut();
+            let same = alike.find(|it| it.language == frozen.language && it.text == frozen.text);
+            match same {
+                Some(same) => same.markets = format!("{}, {market}", same.markets),
+                None => texts.push(CompositionText {
+                    markets: market,
+                    language: frozen.language.clone(),
+                    text: frozen.text.clone(),
+                    status: match frozen.verified {
+                        true => Status::Verified,
+                        false => Status::FromMemory,
+                    },
+                }),
             }
         }
         texts

@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::{Head, Writer};
 use crate::spec::Item;
-use crate::spec::document::{BodyDimension, BodyRange, Word};
+use crate::spec::document::{Ages, BodyDimension, BodyRange, Word};
 
 #[derive(Serialize)]
 pub struct Bodies {
@@ -42,8 +42,7 @@ impl Writer<'_> {
         let rows = spec.sizes.iter().map(|size| {
             let ages = has_ages.then(|| {
                 let ages = size.ages.as_ref();
-                ages.and_then(|it| self.phrase(it, "ages"))
-                    .unwrap_or_default()
+                ages.map(|it| self.ages(it)).unwrap_or_default()
             });
             let body = given.iter().map(|dimension| {
                 let mut ranges = size.body.iter();
@@ -63,6 +62,20 @@ impl Writer<'_> {
             rows: rows.collect(),
             columns: ages.into_iter().chain(columns).collect(),
         })
+    }
+
+    /// In years where they are whole.
+    fn ages(&self, ages: &Ages) -> String {
+        let (from, to) = (ages.from, ages.to);
+        let message = match from % 12 == 0 && to % 12 == 0 {
+            true => self
+                .t
+                .say("sizes-years")
+                .with("from", from / 12)
+                .with("to", to / 12),
+            false => self.t.say("sizes-months").with("from", from).with("to", to),
+        };
+        message.to_string()
     }
 
     /// `88 to 92 cm`, in the unit that it was typed in.
