@@ -55,7 +55,7 @@ on_both! {
         assert_eq!(sent.value("name"), original.header.name);
         let again = iris.sends(sent.set("number", &original.header.number)).await;
         again.must_be(StatusCode::UNPROCESSABLE_ENTITY);
-        again.must_see("is there already");
+        again.must_see("Another style has this number");
         let sent = again.form(&copy).set("number", "HT-900").set("season", "Spring 2028");
         let begun = iris.sends(sent).await.goes_to();
         let style = begun.split("/draft/").next().expect("a draft").to_owned();

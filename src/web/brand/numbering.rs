@@ -48,6 +48,7 @@ impl Numbering {
             (scheme, typed) => match scheme.as_ref().map(|scheme| scheme.read(typed)) {
                 Some(Err(why)) => t.not_a_number(why),
                 _ => match collision(typed, self.taken()) {
+                    Some(other) if other == typed => t.say("error-number-taken"),
                     Some(other) => t.say("error-number-like").with("other", other),
                     None => return Some(typed.to_owned()),
                 },
