@@ -9,6 +9,7 @@ mod given;
 mod open;
 mod ready;
 pub mod render;
+mod schema;
 mod serve;
 
 use std::path::PathBuf;
@@ -38,6 +39,8 @@ enum Command {
     Chart(chart::ChartOf),
     /// Tell what changed from one spec file to another. As JSON.
     Changes(changes::Changes),
+    /// Print what a spec file holds, field by field, as JSON Schema.
+    Schema,
     /// Erase a person's name, messages and photographs. The audit still passes afterwards.
     Erase(erase::Erase),
     /// Make pictures of one file: the program starts this for itself.
@@ -76,6 +79,7 @@ pub fn run() -> ExitCode {
         Command::Ready(command) => command.run(),
         Command::Chart(command) => command.run(),
         Command::Changes(command) => command.run(),
+        Command::Schema => schema::run(),
         Command::Erase(command) => command.run(),
     };
     match result {

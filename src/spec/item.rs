@@ -16,6 +16,18 @@ macro_rules! items {
             }
         })*
 
+        /// What the items of a list are, and their fields beside the id. Nothing where there is no
+        /// such list.
+        pub fn of_list(
+            section: Section,
+            list: &str,
+        ) -> Option<(&'static str, Vec<(&'static str, Shape)>)> {
+            $(if (section, list) == (Section::$section, stringify!($list)) {
+                return Some((stringify!($kind), shapes_of::<$kind>()));
+            })*
+            None
+        }
+
         impl<'a> Item<'a> {
             pub fn id(self) -> &'a ItemId {
                 match self {

@@ -20,6 +20,7 @@ pub mod merge;
 pub mod number_scheme;
 pub mod rule;
 pub mod safety;
+pub mod schema;
 pub mod stitch;
 pub mod table;
 pub mod units;

@@ -5,10 +5,10 @@ use std::io::Write;
 use std::process::{Command, Stdio};
 
 use fellseam::exchange::revision::Frozen;
+use fellseam::spec::check;
 use fellseam::spec::document::{FORMAT, Grade};
 use fellseam::spec::example::half_zip;
-use fellseam::spec::{DecimalSign, Digest, Entered, Length, Spec, StyleId, Time, Unit};
-use fellseam::spec::{check, grade};
+use fellseam::spec::{DecimalSign, Digest, Entered, Length, Section, Spec, Unit};
 use serde_json::{Value, json};
 
 /// What a command printed and how it ended.
@@ -51,21 +51,24 @@ fn written(spec: &Spec) -> Vec<u8> {
     serde_json::to_vec_pretty(spec).unwrap()
 }
 
-fn frozen(spec: Spec) -> Frozen {
-    Frozen {
-        format: FORMAT,
-        style: StyleId::new("style-1"),
-        number: 1,
-        previous: None,
-        published: Time::try_from("2026-03-02T08:00:00.000Z".to_owned()).unwrap(),
-        reason: "First issue".to_owned(),
-        chart: grade(&spec).chart(&spec).unwrap(),
-        spec,
-        accepted: Vec::new(),
-        decimal: DecimalSign::Comma,
-        files: Default::default(),
-        rules: check::RULES,
+/// A revision that was published long ago.
+fn revision() -> Frozen {
+    let mut revision = Frozen::read(include_bytes!("../golden/revision-format-1.json")).unwrap();
+    revision.decimal = DecimalSign::Comma;
+    revision
+}
+
+#[test]
+fn the_schema_names_every_section() {
+    let ended = fellseam(&["schema"], b"");
+    assert_eq!(ended.code, 0);
+    let schema = ended.json();
+    for section in Section::ALL {
+        let fields = &schema["properties"][section.name()]["properties"];
+        assert!(fields.is_object(), "{}", section.name());
     }
+    let wearers = &schema["properties"]["header"]["properties"]["wearer"]["enum"];
+    assert!(wearers.as_array().unwrap().contains(&json!("women")));
 }
 
 #[test]
@@ -139,7 +142,7 @@ fn a_chart_has_every_size_in_both_units() {
 
 #[test]
 fn a_revision_is_read_as_it_was_frozen() {
-    let mut revision = frozen(example());
+    let mut revision = revision();
     // The contract, even where today's program would round otherwise.
     revision.chart.rows[0].values[0] = Length::nm(25_400_000);
     let (bytes, _) = revision.seal().unwrap();
@@ -149,7 +152,10 @@ fn a_revision_is_read_as_it_was_frozen() {
         let value = &ended.json()["points"][0]["sizes"][0]["rounded"];
         assert_eq!(value["value"], "1 in");
         assert_eq!(value["reference"], "2,5 cm", "its own decimal sign");
-        assert_eq!(fellseam(&["ready", "-"], &bytes).code, 0);
+        assert_eq!(
+            fellseam(&["ready", "-"], &bytes).json()["rules"],
+            check::RULES
+        );
     }
     revision.format = FORMAT + 1;
     let newer = serde_json::to_vec(&revision).unwrap();

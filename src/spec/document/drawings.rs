@@ -106,6 +106,29 @@ pub struct Spot {
     pub y: u16,
 }
 
+super::declare::record!(Marker { id: clone, } item: ItemId, x: u16, y: u16,);
+super::declare::record!(DimensionLine { id: clone, }
+    item: ItemId,
+    from: Spot,
+    to: Spot,
+    via: Option<Spot>,
+);
+super::declare::record!(BlowUp { id: clone, } drawing: ItemId, at: Spot, radius: u16,);
+
+impl Leaf for Spot {
+    fn shape() -> Shape {
+        Shape::Group(vec![("x", Shape::Number), ("y", Shape::Number)])
+    }
+
+    fn value(&self) -> Option<Value> {
+        let number = |part: u16| Value::Number(u64::from(part));
+        Some(Value::Group(vec![
+            ("x", number(self.x)),
+            ("y", number(self.y)),
+        ]))
+    }
+}
+
 macro_rules! identified {
     ($($type:ty)*) => {$(
         impl Identified for $type {

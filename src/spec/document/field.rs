@@ -296,7 +296,7 @@ leaves! {
     Cell: cell => Value::Cell(cell.clone()), Cell;
 }
 
-always! { u16 u32 ItemId Digest super::drawings::View }
+always! { u16 u32 ItemId Digest super::drawings::View super::drawings::Spot }
 
 /// The cells of one colourway, which are compared one by one.
 impl Leaf for BTreeMap<ItemId, Cell> {

@@ -63,6 +63,13 @@ macro_rules! sections {
         impl Section {
             pub const ALL: &'static [Section] = &[$(Section::$section),*];
 
+            /// Its fields, its lists among them, by their names in the document.
+            pub fn shapes(self) -> Vec<(&'static str, Shape)> {
+                match self {
+                    $(Section::$section => shapes_of::<$type>(),)*
+                }
+            }
+
             /// The name in addresses, in the database and in the canonical document.
             pub fn name(self) -> &'static str {
                 match self {
