@@ -67,7 +67,7 @@ fn large() -> Spec {
     let pattern = spec.points.points[1].clone();
     let points = (0..POINTS).map(|number| Point {
         id: id(2, number),
-        letter: format!("L{number}"),
+        letter: format!("W{number}"),
         name: format!("Width {number}"),
         minus: Some(mm(4)),
         plus: Some(mm(4)),

@@ -215,11 +215,7 @@ fn row(point: &Point, values: &Values, sizes: &[ItemId]) -> Option<Row> {
         plus: point.plus?.nm,
     };
     let of_size = |size: &ItemId| {
-        let typed = point.tolerances.get(size)?;
-        let allowed = Allowed {
-            minus: typed.minus.map_or(own.minus, |typed| typed.nm),
-            plus: typed.plus.map_or(own.plus, |typed| typed.nm),
-        };
+        let allowed = point.allowed(size)?;
         (allowed != own).then(|| (size.clone(), allowed))
     };
     let tolerances = match point.tolerances.is_empty() {
@@ -236,6 +232,20 @@ fn row(point: &Point, values: &Values, sizes: &[ItemId]) -> Option<Row> {
         pair_limit: point.pair_limit.map(|limit| limit.nm),
         stretched: values.stretched.clone(),
     })
+}
+
+impl Point {
+    /// The tolerance in a size: its own where it has one, else the point's. Nothing while a side is
+    /// missing.
+    pub fn allowed(&self, size: &ItemId) -> Option<Allowed> {
+        let own = self.tolerances.get(size);
+        let minus = own.and_then(|own| own.minus).or(self.minus)?;
+        let plus = own.and_then(|own| own.plus).or(self.plus)?;
+        Some(Allowed {
+            minus: minus.nm,
+            plus: plus.nm,
+        })
+    }
 }
 
 impl Row {

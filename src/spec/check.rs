@@ -90,6 +90,7 @@ pub fn check(spec: &Spec, graded: &Graded) -> Vec<Finding> {
     packing::packing(spec, &mut findings);
     safety::safety(spec, &mut findings);
     items::items(&known, &mut findings);
+    findings.sort_by_key(|finding| finding.section);
     let mut warned = HashSet::new();
     findings.retain(|finding| {
         finding.is_error() || warned.insert((finding.code, finding.item.clone()))

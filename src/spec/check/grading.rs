@@ -8,9 +8,15 @@ use crate::spec::units::Length;
 
 pub fn judge(spec: &Spec, point: &Point, values: &Values, findings: &mut Vec<Finding>) {
     let size = |index: usize| spec.sizes.sizes[index].code.as_str();
-    if let Some(index) = values.rounded.iter().position(|value| !value.is_positive()) {
+    let lengths = values.lengths.iter().map(|(_, values)| values);
+    let mut all = std::iter::once(&values.rounded).chain(lengths);
+    let low = all.find_map(|values| {
+        let mut values = values.iter().enumerate();
+        values.find(|(_, value)| !value.is_positive())
+    });
+    if let Some((index, value)) = low {
         let finding = about(point, Code::ValueNotPositive).fact("size", size(index));
-        findings.push(finding.fact("value", values.rounded[index]));
+        findings.push(finding.fact("value", *value));
     }
     if let Some(index) = reversal(&values.exact) {
         let finding = about(point, Code::GradeReverses).field("grade");
@@ -48,24 +54,19 @@ pub fn judge(spec: &Spec, point: &Point, values: &Values, findings: &mut Vec<Fin
 /// The first size that can pass as the next one, with how much the larger of the two may be below
 /// its value and the smaller above.
 fn overlap(spec: &Spec, point: &Point, values: &Values) -> Option<(usize, Length, Length)> {
-    let side = |size: usize, above: bool| {
-        let own = point.tolerances.get(&spec.sizes.sizes[size].id);
-        let own = own.and_then(|own| if above { own.plus } else { own.minus });
-        own.or(if above { point.plus } else { point.minus })
-    };
-    steps(&values.rounded)
-        .enumerate()
-        .find_map(|(index, step)| {
-            let (smaller, larger) = match step.is_negative() {
-                false => (index, index + 1),
-                true => (index + 1, index),
-            };
-            let below = side(larger, false)?.nm;
-            let above = side(smaller, true)?.nm;
-            // Equal sizes are meant to be equal: only sizes that differ can be mistaken for each other.
-            let overlaps = step != Length::ZERO && below + above >= step.abs();
-            overlaps.then_some((index, below, above))
-        })
+    let allowed = |size: usize| point.allowed(&spec.sizes.sizes[size].id);
+    let mut left = steps(&values.rounded).enumerate();
+    left.find_map(|(index, step)| {
+        let (smaller, larger) = match step.is_negative() {
+            false => (index, index + 1),
+            true => (index + 1, index),
+        };
+        let below = allowed(larger)?.minus;
+        let above = allowed(smaller)?.plus;
+        // Equal sizes are meant to be equal: only sizes that differ can be mistaken for each other.
+        let overlaps = step != Length::ZERO && below + above >= step.abs();
+        overlaps.then_some((index, below, above))
+    })
 }
 
 /// The size at which a growing grade begins to shrink, or the other way round.

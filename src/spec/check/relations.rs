@@ -8,6 +8,7 @@ use super::known::{Known, way_round};
 use super::{Code, Finding, on};
 use crate::spec::chart::Values;
 use crate::spec::document::{BodyDimension, GarmentKind, Material, Measure, Point, Size};
+use crate::spec::item::Item;
 use crate::spec::units::Length;
 
 pub fn relations(known: &Known, findings: &mut Vec<Finding>) {
@@ -100,22 +101,21 @@ fn passing<'a>(
     relaxed: Measure,
     stretched: Measure,
 ) -> Passing<'a> {
-    let around = |point: &Point, values: &Values, more: Length| {
-        let values = values.rounded.iter();
+    let around = |point: &Point, values: &[Length]| {
         values
-            .map(|value| way_round(point, *value + more))
+            .iter()
+            .map(|value| way_round(point, *value))
             .collect()
     };
     if let Some((point, values)) = of(stretched) {
-        return Some((point, around(point, values, Length::ZERO)));
+        return Some((point, around(point, &values.rounded)));
     }
     let (point, values) = of(relaxed)?;
-    if point.how.stretched {
-        return Some((point, around(point, values, Length::ZERO)));
-    }
-    // It grades as the point does.
-    let more = point.stretched_min?.nm - point.base?.nm;
-    Some((point, around(point, values, more)))
+    let values = match point.how.stretched {
+        true => &values.rounded,
+        false => &values.stretched,
+    };
+    (!values.is_empty()).then(|| (point, around(point, values)))
 }
 
 fn passes(
@@ -129,11 +129,11 @@ fn passes(
         return;
     };
     let sizes = known.spec.sizes.sizes.iter().zip(openings);
-    let tight = sizes.filter_map(|(size, opening)| {
+    let mut tight = sizes.filter_map(|(size, opening)| {
         let girth = largest(size, dimension)?;
         (opening < girth).then_some((size, opening, girth))
     });
-    if let Some((size, opening, girth)) = tight.into_iter().next() {
+    if let Some((size, opening, girth)) = tight.next() {
         let finding = on(point, code).field("base");
         let finding = finding.fact("size", size.code.as_str());
         findings.push(finding.fact("opening", opening).fact("girth", girth));
@@ -156,16 +156,15 @@ fn zip(known: &Known, material: &Material, findings: &mut Vec<Finding>) {
     let Some((point, values)) = opening.and_then(|id| known.graded(id)) else {
         return;
     };
-    let below = point.minus.map_or(Length::ZERO, |minus| minus.nm);
-    let above = point.plus.map_or(Length::ZERO, |plus| plus.nm);
     let unfit = known.spec.sizes.sizes.iter().zip(&values.rounded);
-    let unfit = unfit.filter_map(|(size, value)| {
+    let mut unfit = unfit.filter_map(|(size, value)| {
         let length = material.length_in(&size.id)?.nm;
-        let fits = way_round(point, *value - below) <= length
-            && length <= way_round(point, *value + above);
+        let allowed = point.allowed(&size.id)?;
+        let fits = way_round(point, *value - allowed.minus) <= length
+            && length <= way_round(point, *value + allowed.plus);
         (!fits).then_some((size, length, way_round(point, *value)))
     });
-    if let Some((size, length, opening)) = unfit.into_iter().next() {
+    if let Some((size, length, opening)) = unfit.next() {
         let finding = on(material, Code::ZipNotOpening).field("length");
         let finding = finding.fact("point", on_paper(point));
         let finding = finding.fact("size", size.code.as_str());
@@ -180,12 +179,12 @@ fn cord(known: &Known, material: &Material, findings: &mut Vec<Finding>) {
         return;
     };
     let short = known.spec.sizes.sizes.iter().zip(&values.rounded);
-    let short = short.filter_map(|(size, value)| {
+    let mut short = short.filter_map(|(size, value)| {
         let length = material.length_in(&size.id)?.nm;
         let channel = way_round(point, *value);
         (length < channel).then_some((size, length, channel))
     });
-    if let Some((size, length, channel)) = short.into_iter().next() {
+    if let Some((size, length, channel)) = short.next() {
         let finding = on(material, Code::CordUnderChannel).field("length");
         let finding = finding.fact("point", on_paper(point));
         let finding = finding.fact("size", size.code.as_str());
@@ -194,7 +193,7 @@ fn cord(known: &Known, material: &Material, findings: &mut Vec<Finding>) {
 }
 
 fn on_paper(point: &Point) -> String {
-    crate::spec::item::Item::Point(point).known_by()
+    Item::Point(point).known_by()
 }
 
 /// Front rise and inseam go from the waist to the hem as the outseam does. The rise is curved:
@@ -213,7 +212,7 @@ fn rise<'a>(
         return;
     };
     let sizes = known.spec.sizes.sizes.iter().enumerate();
-    let unlike = sizes.filter_map(|(index, size)| {
+    let mut unlike = sizes.filter_map(|(index, size)| {
         let at = |values: &Values| values.rounded.get(index).copied();
         let (rise, inseam, outseam) = (at(rise)?, at(inseam)?, at(outseam)?);
         let sum = (rise + inseam).as_nm();
@@ -221,7 +220,7 @@ fn rise<'a>(
             sum * 100 >= outseam.as_nm() * 97 && (sum - outseam.as_nm()) * 3 <= rise.as_nm();
         (!holds).then_some((size, rise, inseam, outseam))
     });
-    if let Some((size, rise, inseam, outseam)) = unlike.into_iter().next() {
+    if let Some((size, rise, inseam, outseam)) = unlike.next() {
         let finding = on(point, Code::RiseAndInseam).field("base");
         let finding = finding.fact("size", size.code.as_str());
         let finding = finding.fact("rise", rise).fact("inseam", inseam);
