@@ -9,7 +9,7 @@
 use std::ops::Range;
 
 use super::document::{
-    BodyDimension, CordPlace, GarmentKind, Size, SizeSystem, Spec, Wearer, Worn,
+    BodyDimension, CordPlace, GarmentKind, Market, Size, SizeSystem, Spec, Wearer, Worn,
 };
 use super::units::{Length, Unit};
 
@@ -229,6 +229,16 @@ pub fn is_for_children(spec: &Spec) -> bool {
         || spec.sizes.sizes.iter().any(|size| size.ages.is_some())
 }
 
+/// Whether a size tells which child it is for: by age or by height; sold in the US alone, a code such
+/// as `2T` or `10` does too.
+pub fn tells_child(spec: &Spec, size: &Size) -> bool {
+    let us_alone = spec.header.markets == [Market::Us];
+    let is_number = size.code.trim().starts_with(|c: char| c.is_ascii_digit());
+    size.ages.is_some()
+        || body_height(size, spec.sizes.system).is_some()
+        || us_alone && is_number && us_size(&size.code).is_some()
+}
+
 /// Whether it is upper outerwear: said so, or of a kind that is where nothing is said.
 pub fn is_upper_outerwear(spec: &Spec) -> bool {
     use GarmentKind::{HalfZip, Hoodie, Jacket};
@@ -342,6 +352,17 @@ mod tests {
         assert_eq!(height("128/134"), Some((128, 134)));
         assert_eq!(height("S"), None);
         assert_eq!(body_height(&called("116"), None), None);
+    }
+
+    #[test]
+    fn a_us_size_tells_where_it_is_read_as_one() {
+        let mut spec = Spec::default();
+        spec.header.markets = vec![Market::Us];
+        assert!(tells_child(&spec, &called("2T")) && tells_child(&spec, &called("10")));
+        assert!(!tells_child(&spec, &called("M")) && !tells_child(&spec, &called("116")));
+        spec.header.markets.push(Market::Eu);
+        assert!(!tells_child(&spec, &called("10")));
+        assert!(tells_child(&spec, &aged(60, 71)) && tells_child(&spec, &tall("116")));
     }
 
     #[test]

@@ -72,9 +72,7 @@ pub fn sizes(spec: &Spec, findings: &mut Vec<Finding>) {
         }
     }
     if safety::is_for_children(spec) {
-        let unsaid = sizes.iter().filter(|size| {
-            size.ages.is_none() && safety::body_height(size, spec.sizes.system).is_none()
-        });
+        let unsaid = sizes.iter().filter(|size| !safety::tells_child(spec, size));
         let unsaid = listed(unsaid.map(|size| size.code.as_str()));
         if !unsaid.is_empty() {
             let finding = Finding::new(Code::SizeAgeMissing, Section::Sizes);

@@ -22,9 +22,11 @@ pub fn safety(spec: &Spec, findings: &mut Vec<Finding>) {
     evidence(spec, findings);
 }
 
+/// Drawcords and toggles, and whatever is said to be where the rules on cords look.
 fn is_cord(material: &Material) -> bool {
-    let is_hole = material.kind == Some(MaterialKind::Eyelet);
-    material.kind == Some(MaterialKind::Drawcord) || material.cord.place.is_some() && !is_hole
+    use MaterialKind::{CordStop, Drawcord, Eyelet};
+    let placed = material.cord.place.is_some() && material.kind != Some(Eyelet);
+    matches!(material.kind, Some(Drawcord | CordStop)) || placed
 }
 
 /// What is cited, and the sizes that it is for.
@@ -117,6 +119,7 @@ impl<'a> Children<'a> {
 
     fn elsewhere(&self, material: &Material, place: CordPlace, findings: &mut Vec<Finding>) {
         let cord = &material.cord;
+        let is_toggle = material.kind == Some(MaterialKind::CordStop);
         let us = self.us_waist.as_ref();
         let us = us.filter(|_| matches!(place, CordPlace::Waist | CordPlace::Hem));
         let en = self.en_young.iter().chain(&self.en_older).flatten();
@@ -124,7 +127,7 @@ impl<'a> Children<'a> {
         // A size may be for ages on both sides of the line.
         en.dedup();
         let in_en = self.en_young.is_some() || self.en_older.is_some();
-        if let Some(field) = unsaid(material)
+        if let Some(field) = unsaid(material).filter(|_| !is_toggle)
             && (us.is_some() || in_en)
         {
             let finding = on(material, Code::CordFreeMissing).field(field);
@@ -136,11 +139,12 @@ impl<'a> Children<'a> {
                 let finding = on(material, Code::CordLongUs).field("cord.free");
                 findings.push(cited(too_long(finding, free.nm, most), rule, sizes));
             }
-            if cord.ends == Some(CordEnds::Toggled) {
+            if is_toggle || cord.ends == Some(CordEnds::Toggled) {
                 let finding = on(material, Code::CordToggledUs).field("cord.ends");
                 findings.push(cited(finding, rule, sizes));
             }
-            if !cord.bartacked && cord.ends != Some(CordEnds::Fixed) {
+            let held = cord.bartacked || cord.ends == Some(CordEnds::Fixed);
+            if !held && !is_toggle {
                 let finding = on(material, Code::CordLooseUs).field("cord.bartacked");
                 findings.push(cited(finding, rule, sizes));
             }

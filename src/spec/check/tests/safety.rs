@@ -114,6 +114,25 @@ fn cords_of_grown_peoples_clothes_are_let_be() {
 }
 
 #[test]
+fn a_toggle_is_judged_by_its_place_alone() {
+    let toggle = |place: Option<CordPlace>| {
+        codes(|s| {
+            child(s, 60, 71);
+            us(s);
+            *cord(s) = Cord {
+                place,
+                ..Cord::default()
+            };
+            material(s, "cord").kind = Some(MaterialKind::CordStop);
+        })
+    };
+    assert_eq!(toggle(None), [Code::CordPlaceMissing]);
+    assert_eq!(toggle(Some(CordPlace::HoodNeck)), [Code::CordHoodNeckUs]);
+    assert_eq!(toggle(Some(CordPlace::Waist)), [Code::CordToggledUs]);
+    assert_eq!(toggle(Some(CordPlace::Elsewhere)), []);
+}
+
+#[test]
 fn a_reason_lifts_its_own_ban_and_no_other() {
     let hood = |s: &mut Spec| {
         child(s, 60, 71);
