@@ -2,14 +2,11 @@
 
 mod cast;
 mod folder;
-mod garment;
 mod guide;
-mod half_zip;
-mod rain_jacket;
+mod packs;
 mod story;
 #[cfg(test)]
 mod tests;
-mod trail_shorts;
 
 use std::path::PathBuf;
 use std::process::ExitCode;

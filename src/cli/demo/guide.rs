@@ -11,7 +11,7 @@ const WALK: [&str; 5] = [
     "Meghna, merchandiser: acknowledge the shorts, tap a letter, ask about it.",
     "Designer: answer. Mend the rain jacket by its checks, publish it, share it.",
     "Sao Mai, sample room: measure the rest of the half-zip's proto.",
-    "Sao Mai, merchandiser: dispatch it, close the question on C, sign.",
+    "Sao Mai, merchandiser: dispatch it, close the question on B, sign.",
     "Designer: receive the proto, decide it, sign, and read the ledger.",
 ];
 

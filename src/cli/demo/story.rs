@@ -7,16 +7,16 @@ use std::sync::atomic::{AtomicI64, Ordering};
 
 use super::Failed;
 use super::cast::{Cast, Factory};
-use super::garment::{Garment, entered, point_id, size_id};
-use super::half_zip::{CHEST, CHEST_AT_FIRST, half_zip};
-use super::rain_jacket::rain_jacket;
-use super::trail_shorts::trail_shorts;
+use super::packs::{HALF_ZIP, Pack, RAIN_JACKET, TRAIL_SHORTS};
 use crate::access::act;
 use crate::exchange::round::Move;
 use crate::exchange::{round, thread};
 use crate::files::Kind;
 use crate::language::Language;
-use crate::spec::{DecimalSign, PersonId, RoundId, Section, Spec, StyleId, ThreadId, Unit};
+use crate::spec::document::{Grade, Segment};
+use crate::spec::{
+    DecimalSign, Entered, ItemId, PersonId, RoundId, Section, Spec, StyleId, ThreadId, Unit,
+};
 use crate::store::{NewMeasurement, NewRound, NewThread, Publish, Saved, Says, Store};
 use crate::web::{App, Problem, Upload, upload};
 
@@ -53,7 +53,7 @@ impl Story<'_> {
     async fn shoal_half_zip(&self) -> Result<(), Failed> {
         let factory = &self.cast.sao_mai;
         self.days_ago(25, 0);
-        let style = self.starts(&half_zip(CHEST_AT_FIRST)).await?;
+        let style = self.starts(&HALF_ZIP, at_first).await?;
         self.days_ago(22, 15);
         self.publishes(&style, "First issue, for the proto.")
             .await?;
@@ -64,7 +64,7 @@ impl Story<'_> {
         self.days_ago(21, 95);
         let question = self.asks(
             &style,
-            "C",
+            "B",
             "From L to 2XL the hem grows 2.5 cm each size, but the chest only 2.0 cm. At 2XL the \
              side seam leans in. Is the chest grade right?",
         );
@@ -76,13 +76,13 @@ impl Story<'_> {
             "Good catch. Above L the chest must grow 2.5 cm, like the hem. Revision 2 says so.",
         )
         .await?;
-        let better = half_zip(CHEST).spec();
+        let better = HALF_ZIP.spec();
         self.saves(&style, Section::Points, |spec| spec.points = better.points)
             .await?;
         self.days_ago(20, 55);
         self.publishes(
             &style,
-            "The chest grows like the hem above L: see the question on C.",
+            "The chest grows like the hem above L: see the question on B.",
         )
         .await?;
         self.days_ago(19, 20);
@@ -97,15 +97,15 @@ impl Story<'_> {
         self.days_ago(2, 180);
         // The hem of the first piece came out 1.5 cm over, with 1.0 cm allowed.
         let typed = [
-            (0, "A", "64.5"),
-            (0, "B", "42.2"),
-            (0, "C", "53.3"),
+            (0, "A", "66.5"),
+            (0, "B", "53.3"),
+            (0, "C", "50.0"),
             (0, "D", "47.5"),
             (0, "E", "61.5"),
-            (0, "F", "20.2"),
-            (0, "G", "8.6"),
-            (1, "A", "63.5"),
-            (1, "B", "41.8"),
+            (0, "F", "17.7"),
+            (0, "G", "15.2"),
+            (1, "A", "65.5"),
+            (1, "B", "52.8"),
         ];
         self.measures(&style, factory, &proto, &typed).await
     }
@@ -113,7 +113,7 @@ impl Story<'_> {
     /// Published and shared, and nothing since.
     async fn ridge_shorts(&self) -> Result<(), Failed> {
         self.days_ago(9, 0);
-        let style = self.starts(&trail_shorts()).await?;
+        let style = self.starts(&TRAIL_SHORTS, |_| ()).await?;
         self.days_ago(2, 240);
         self.publishes(&style, "First issue.").await?;
         self.shares(&style, &self.cast.meghna).await
@@ -122,7 +122,7 @@ impl Story<'_> {
     /// Not ready to be published.
     async fn puddle_jacket(&self) -> Result<(), Failed> {
         self.days_ago(1, 0);
-        self.starts(&rain_jacket()).await?;
+        self.starts(&RAIN_JACKET, unfinished).await?;
         Ok(())
     }
 
@@ -130,28 +130,26 @@ impl Story<'_> {
         days_ago(self.behind, days, minutes);
     }
 
-    /// Starts a style and brings its flats into the draft.
-    async fn starts(&self, garment: &Garment) -> Result<StyleId, Failed> {
+    /// Starts a style with what a pack says after `edit`, and brings its files into the draft.
+    async fn starts(&self, pack: &Pack, edit: fn(&mut Spec)) -> Result<StyleId, Failed> {
         let designer = &self.cast.designer;
-        let start = garment.spec();
+        let mut start = pack.spec();
+        edit(&mut start);
+        let drawings = std::mem::take(&mut start.drawings);
         let permit = designer.may()?;
         let style = self.app.store.create_style(&permit, &start).await?;
-        let mut drawings = Vec::new();
-        for (view, name, text) in garment.flats {
+        for (name, bytes) in pack.originals {
             let file = Upload {
                 field: String::new(),
-                name: name.to_owned(),
-                bytes: text.as_bytes().to_vec(),
+                name: (*name).to_owned(),
+                bytes: bytes.to_vec(),
             };
             let permit = designer.on(&style).await?;
             let drawn = upload::drawing(self.app, &permit, file).await;
-            let drawn = drawn.map_err(sentence)?;
-            drawings.push(garment.drawing(view, drawn.file, drawn.width, drawn.height));
+            drawn.map_err(sentence)?;
         }
-        self.saves(&style, Section::Drawings, |spec| {
-            spec.drawings.drawings = drawings;
-        })
-        .await?;
+        self.saves(&style, Section::Drawings, |spec| spec.drawings = drawings)
+            .await?;
         Ok(style)
     }
 
@@ -286,6 +284,58 @@ impl Story<'_> {
         store.measure(&permit, round, &values).await?;
         Ok(())
     }
+}
+
+/// The half-zip before the factory asked: its chest grows alike between all sizes.
+pub fn at_first(spec: &mut Spec) {
+    let (first, last) = (size_id("XS"), size_id("2XL"));
+    let points = spec.points.points.iter_mut();
+    for chest in points.filter(|point| point.id == point_id("B")) {
+        chest.grade = Some(Grade::Segments {
+            segments: vec![Segment {
+                from: first.clone(),
+                to: last.clone(),
+                step: entered("2.0", Unit::Cm),
+            }],
+        });
+    }
+}
+
+/// The rain jacket as somebody left it in the evening: a colour to choose, an end to tell, a letter
+/// to set, and the grade of the hem, which stops short of the last size.
+pub fn unfinished(spec: &mut Spec) {
+    let last = spec.colourways.cells.get_mut(&ItemId::new("colourway-tde"));
+    if let Some(cells) = last {
+        cells.remove(&ItemId::new("part-13"));
+    }
+    for point in &mut spec.points.points {
+        match point.letter.as_str() {
+            "C" => {
+                if let Some(Grade::Segments { segments }) = &mut point.grade {
+                    segments.iter_mut().for_each(|it| it.to = size_id("122"));
+                }
+            }
+            "N" => point.how.end.clear(),
+            _ => {}
+        }
+    }
+    for drawing in &mut spec.drawings.drawings {
+        drawing.markers.retain(|it| it.item != point_id("Y"));
+    }
+}
+
+pub fn point_id(letter: &str) -> ItemId {
+    ItemId::new(format!("point-{}", letter.to_lowercase()))
+}
+
+fn size_id(code: &str) -> ItemId {
+    ItemId::new(format!("size-{}", code.to_lowercase()))
+}
+
+/// A value as somebody types it.
+fn entered(text: &str, unit: Unit) -> Entered {
+    Entered::read(text, unit)
+        .expect("the demo's own values are lengths, and its tests tell them all")
 }
 
 /// Why a picture is not taken, in words.
