@@ -28,5 +28,6 @@ mod publish;
 mod revision;
 mod rounds;
 mod style;
+mod sections;
 mod styles;
 mod threads;

@@ -4,5 +4,6 @@
 pub mod cast;
 pub mod database;
 pub mod large;
+pub mod packs;
 pub mod past;
 pub mod world;

@@ -360,3 +360,6 @@ fn open(threads: &[Thread], number: u32) -> BTreeMap<&ItemId, (usize, usize)> {
     }
     open
 }
+
+#[cfg(test)]
+mod tests;

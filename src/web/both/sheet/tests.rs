@@ -1,0 +1,80 @@
+use super::*;
+use crate::language::Language;
+use crate::spec::document::*;
+use crate::spec::example::half_zip;
+use crate::spec::{DecimalSign, Digest, Spec, StyleId, Time, grade};
+
+fn frozen(spec: Spec) -> Frozen {
+    Frozen {
+        format: FORMAT,
+        style: StyleId::new("style"),
+        number: 1,
+        previous: None,
+        published: Time::try_from("2026-03-02T08:00:00.000Z".to_owned()).unwrap(),
+        reason: "First issue".to_owned(),
+        chart: grade(&spec).chart(&spec).unwrap(),
+        spec,
+        accepted: Vec::new(),
+        compositions: Vec::new(),
+        decimal: DecimalSign::Point,
+        files: BTreeSet::new(),
+        rules: 1,
+    }
+}
+
+fn figures(edit: impl FnOnce(&mut Spec)) -> String {
+    let mut spec = half_zip(Digest::of(b"front"));
+    edit(&mut spec);
+    let frozen = frozen(spec);
+    Sheet::of(Language::English.text(), &frozen, Beside::default()).figures()
+}
+
+#[test]
+fn another_word_in_any_section_is_another_screen() {
+    let edits: [fn(&mut Spec); 16] = [
+        |spec| spec.header.season = "Spring 2027".to_owned(),
+        |spec| spec.header.exemptions.push(Exemption::default()),
+        |spec| spec.sizes.sizes[0].label = "small".to_owned(),
+        |spec| spec.sizes.sizes[0].ages = Some(Ages { from: 24, to: 36 }),
+        |spec| spec.drawings.drawings[0].title = "From the front".to_owned(),
+        |spec| spec.drawings.drawings[0].markers[0].x += 10,
+        |spec| spec.points.points[0].how.note = "Smooth it.".to_owned(),
+        |spec| spec.points.points[0].pair_limit = spec.points.points[0].minus,
+        |spec| spec.colourways.colourways[0].pieces = Some(10),
+        |spec| spec.materials.materials[0].placement = "body".to_owned(),
+        |spec| spec.construction.callouts[0].text = "Close it.".to_owned(),
+        |spec| spec.construction.lines[0].name = "Yoke seam".to_owned(),
+        |spec| spec.artwork.artworks[0].bands[0].distances.truncate(1),
+        |spec| spec.labels.care.iron = Some(Iron::No),
+        |spec| spec.labels.labels[0].ground = "satin".to_owned(),
+        |spec| spec.packing.fold = "in three".to_owned(),
+    ];
+    let plain = figures(|_| ());
+    assert_eq!(figures(|_| ()), plain);
+    let mut screens = BTreeSet::from([plain]);
+    for (number, edit) in edits.iter().enumerate() {
+        assert!(screens.insert(figures(edit)), "edit {number} is not seen");
+    }
+}
+
+#[test]
+fn what_stands_beside_it_does_not_change_what_was_read() {
+    let frozen = frozen(half_zip(Digest::of(b"front")));
+    let t = Language::English.text();
+    let files = [StyleFile {
+        digest: Digest::of(b"front"),
+        name: "front.svg".to_owned(),
+        width: 800,
+        height: 900,
+        pictured: true,
+    }];
+    let beside = Beside {
+        acknowledged: Some(&frozen),
+        threads: &[],
+        files: &files,
+    };
+    let sheet = Sheet::of(t, &frozen, beside);
+    assert!(sheet.artworks[0].picture.is_some());
+    let alone = Sheet::of(t, &frozen, Beside::default());
+    assert_eq!(sheet.figures(), alone.figures());
+}
