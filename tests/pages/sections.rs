@@ -306,7 +306,7 @@ on_both! {
         assert_eq!(path, ["M2000 4500Q5000 5625 8000 4500"]);
         assert_eq!(page.all(".dimension[data-item=point-a] .dimension-head").len(), 2);
         assert_eq!(page.attributes("a.blow-up", "href"), ["#row-drawing-collar"]);
-        assert_eq!(page.all("a.blow-up"), ["→ 2"]);
+        assert_eq!(page.all(".blow-up-tag"), ["→ 2"]);
         assert!(page.all("figure#row-drawing-collar figcaption")[0].starts_with("2 · Collar"));
         // Every kind of letter in a shape of its own.
         let shapes = page.attributes("#mark-callout-1 .mark-face", "d");
@@ -314,6 +314,14 @@ on_both! {
         for kind in ["#mark-artwork-wave", "#mark-label-care"] {
             assert_ne!(page.attributes(&format!("{kind} .mark-face"), "d"), shapes);
         }
+        // Their own pages show them alike.
+        let mut linh = site.browser(&site.cast.sao_mai.lead).await;
+        let items = format!("/styles/{style}/revisions/1/items");
+        let own = linh.visits(&format!("{items}/callout-1")).await;
+        assert_eq!(own.attributes(".mark-face", "d"), [shapes[0].as_str(); 2]);
+        assert_eq!(own.all(".panel-head .letter.callout"), ["1"]);
+        let own = linh.visits(&format!("{items}/point-a")).await;
+        assert_eq!(own.attributes(".dimension-line", "d"), path);
         // What is known of a colour, computed for the screen from its reading.
         let cell = &page.all("#row-part-1 td")[0];
         for said in ["on brushed jersey", "L* 20.5 a* −1.2 b* −9.8 (D65, 10° observer)", "Lab dip sent"] {

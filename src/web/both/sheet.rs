@@ -4,7 +4,7 @@
 mod artwork;
 mod colourways;
 mod construction;
-mod drawings;
+pub mod drawings;
 mod dyeing;
 mod labels;
 mod materials;

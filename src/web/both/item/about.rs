@@ -5,14 +5,18 @@ use crate::language::{FieldWords, Text};
 use crate::spec::document::{Basis, Colourways, Direction, HowToMeasure, Part, Point};
 use crate::spec::{Item, ItemId, Length, Section, Unit};
 use crate::web::both::patch::{Patch, patch};
+use crate::web::both::sheet::drawings::{Dimension, dimension};
+use crate::web::shape;
 
 pub struct About {
     pub id: ItemId,
     /// Empty where there is none.
     pub letter: String,
+    /// Around its letter.
+    pub shape: &'static str,
     pub name: String,
     pub section: Section,
-    /// The drawings that carry its letter; a drawing itself.
+    /// The drawings that carry its letter or its dimension line; a drawing itself.
     pub drawings: Vec<Marked>,
     pub what: What,
 }
@@ -72,6 +76,7 @@ pub struct Marked {
     pub tall: u64,
     /// In the units of `tall`.
     pub places: Vec<(u64, u64)>,
+    pub lines: Vec<Dimension>,
 }
 
 /// What a published revision says about an item; nothing when it has none of that id. A letter on
@@ -104,13 +109,17 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
             title if title == view => view,
             title => format!("{view} · {title}"),
         };
-        (drawing.id == *id || !places.is_empty()).then(|| Marked {
+        let lines = drawing.lines.iter().filter(|line| line.item == *id);
+        let lines: Vec<Dimension> = lines.map(|line| dimension(drawing, line)).collect();
+        let shows_it = drawing.id == *id || !places.is_empty() || !lines.is_empty();
+        shows_it.then(|| Marked {
             file: drawing.file.to_string(),
             title,
             width: drawing.width,
             height: drawing.height,
             tall: tall(10_000),
             places,
+            lines,
         })
     });
     let name = match (item.name(), item) {
@@ -120,6 +129,7 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
     Some(About {
         id: id.clone(),
         letter: item.letter().to_owned(),
+        shape: shape::letter(item),
         name,
         section: item.section(),
         drawings: drawings.collect(),

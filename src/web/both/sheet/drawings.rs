@@ -209,7 +209,7 @@ fn middle(line: &DimensionLine) -> Spot {
     }
 }
 
-fn dimension(drawing: &Drawing, line: &DimensionLine) -> Dimension {
+pub fn dimension(drawing: &Drawing, line: &DimensionLine) -> Dimension {
     let at = |spot: Spot| (u32::from(spot.x), tall(drawing, spot.y));
     let (from, to) = (at(line.from), at(line.to));
     let via = line.via.map(at);
