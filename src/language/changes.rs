@@ -112,7 +112,7 @@ impl Text {
         if !what.is_empty() {
             say(what.join(" "));
         }
-        let value = self.from_to(line.old.as_ref(), line.new.as_ref());
+        let value = self.between(line.old.as_ref(), line.new.as_ref());
         if !value.is_empty() {
             say(value);
         }
@@ -126,7 +126,7 @@ impl Text {
         let sizes = line.sizes.iter().map(|size| {
             self.say("change-size")
                 .with("size", &size.code)
-                .with("value", self.from_to(size.old.as_ref(), size.new.as_ref()))
+                .with("value", self.between(size.old.as_ref(), size.new.as_ref()))
                 .with("unit", size.unit)
                 .to_string()
         });
@@ -137,7 +137,7 @@ impl Text {
         }
     }
 
-    fn from_to(self, old: Option<&String>, new: Option<&String>) -> String {
+    fn between(self, old: Option<&String>, new: Option<&String>) -> String {
         match (old, new) {
             (Some(old), Some(new)) => self
                 .say("change-from-to")

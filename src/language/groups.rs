@@ -20,11 +20,11 @@ impl Words<'_> {
                 part(&["text"]),
             ),
             "body" => {
-                let girth = self.from_to(group);
+                let girth = self.between(group);
                 let girth = Some(girth).filter(|it| !it.is_empty());
                 self.told(self.members(group, &["dimension"]), girth)
             }
-            "ages" => self.from_to(group),
+            "ages" => self.between(group),
             "tolerances" => self.tolerance(group),
             "yarn" | "warp" | "weft" => self.yarn(group),
             "structure" => {
@@ -161,7 +161,7 @@ impl Words<'_> {
             .to_string()
     }
 
-    fn from_to(&self, group: &Group) -> String {
+    fn between(&self, group: &Group) -> String {
         match (self.member(group, "from"), self.member(group, "to")) {
             (Some(from), Some(to)) if from != to => self
                 .t

@@ -42,6 +42,8 @@ pub async fn says_what_it_is(designer: &Window, style: &str) {
     designer.chooses("unit", "inch").await;
     designer.chooses("base_size", "M").await;
     designer.chooses("measured", "As sewn").await;
+    let tick = "document.querySelector('[name=markets][value=other]').click()";
+    designer.asks(tick, &[]).await;
     designer.presses("Save").await;
     designer.must_see("Saved.").await;
 }
@@ -198,7 +200,7 @@ pub async fn colours(designer: &Window, style: &str) {
     designer
         .fills(&[
             ("new-1.name", "Main fabric"),
-            ("new-2.name", "Zip tape"),
+            ("new-2.name", "Neck tape"),
             ("new-9.code", "INK"),
             ("new-9.name", "Ink"),
             ("new-9.new-1.kind", "colour"),
@@ -209,6 +211,34 @@ pub async fn colours(designer: &Window, style: &str) {
         .await;
     designer.presses("Save").await;
     designer.must_see("Saved.").await;
+}
+
+/// What the two parts are made of: begun in the list, and each tied to its part on its own page.
+pub async fn materials(designer: &Window, style: &str) {
+    designer.opens(&format!("{style}/draft/materials")).await;
+    designer
+        .fills(&[
+            ("new-1-materials.letter", "F1"),
+            ("new-1-materials.name", "Fleece"),
+            ("new-1-materials.kind", "knitted_fabric"),
+            ("new-2-materials.letter", "T1"),
+            ("new-2-materials.name", "Neck tape"),
+            ("new-2-materials.kind", "tape"),
+        ])
+        .await;
+    designer.presses("Save").await;
+    designer.must_see("Saved.").await;
+    for (letter, part) in [("F1", 0), ("T1", 1)] {
+        let row = format!("tr:has([value='{letter}']) a");
+        let script = "return document.querySelector(arguments[0]).getAttribute('href')";
+        let page = designer.asks(script, &[&row]).await;
+        let page = page.as_str().expect("a link").to_owned();
+        designer.opens(&page).await;
+        let tick = format!("document.querySelectorAll('[name$=\".parts\"]')[{part}].click()");
+        designer.asks(&tick, &[]).await;
+        designer.presses("Save").await;
+        designer.must_see("Saved.").await;
+    }
 }
 
 /// Publishes the draft as this revision.

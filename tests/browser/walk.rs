@@ -34,6 +34,7 @@ async fn a_style_goes_from_draft_to_a_decided_sample() {
     sees_errors(iris, &style).await;
     garment::draws(iris, &style, folder.path(), true).await;
     garment::colours(iris, &style).await;
+    garment::materials(iris, &style).await;
     garment::publishes(iris, &style, 1, "First issue").await;
     garment::shares(iris, &style).await;
 
@@ -67,6 +68,7 @@ async fn the_same_is_done_without_script() {
     garment::writes_points(iris, &style, false).await;
     garment::draws(iris, &style, folder.path(), false).await;
     garment::colours(iris, &style).await;
+    garment::materials(iris, &style).await;
     garment::publishes(iris, &style, 1, "First issue").await;
     garment::shares(iris, &style).await;
 

@@ -161,12 +161,10 @@ impl Typed {
         let mut section = Colourways::default();
         for Head { key, label, name } in &self.parts {
             let id = &ids[key.as_str()];
-            let old = old.parts.iter().find(|part| part.id == *id).cloned();
             section.parts.push(Part {
                 id: id.clone(),
                 letter: label.clone(),
                 name: name.clone(),
-                ..old.unwrap_or_default()
             });
         }
         for Head { key, label, name } in &self.colourways {
