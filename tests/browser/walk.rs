@@ -217,7 +217,7 @@ async fn must_fix_stops_signing(iris: &Window, linh: &Window, style: &str) {
     iris.presses("A, Chest width").await;
     // Beside the revision, which stays where it is.
     iris.must_see_in("dialog[open]", "Chest width").await;
-    iris.must_see_in("#chart-title", "Size chart").await;
+    iris.must_see_in("#chart", "Size chart").await;
     iris.fills(&[("kind", "must_fix")]).await;
     iris.types(
         "ask-text",
