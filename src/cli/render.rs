@@ -5,6 +5,7 @@
 //! service is in it that a broken decoder could reach.
 
 mod raster;
+mod sheet;
 mod svg;
 
 use std::fs;
@@ -15,7 +16,7 @@ use std::process::{Command, ExitCode, Stdio};
 use rustix::process::{Resource, Rlimit, setrlimit};
 
 use crate::files::media::foreign;
-use crate::files::render::{Answer, Header, Job, Kind, MAX_BYTES, PictureHeader};
+use crate::files::render::{Answer, Header, Job, Kind, MAX_BYTES, PictureHeader, Task};
 use crate::files::{Media, Picture, RenderError, Rendered};
 
 /// Widths of the pictures made from a raster, in pixels: a phone, a phone's sharp screen or a
@@ -52,7 +53,14 @@ fn work(input: &mut impl BufRead, output: &mut impl Write) -> io::Result<()> {
     let length = usize::try_from(job.length).map_err(io::Error::other)?;
     let mut bytes = vec![0; length];
     input.read_exact(&mut bytes)?;
-    answer(output, draw(&job, bytes))
+    match job.task {
+        Task::Pictures(kind) => answer(output, draw(&job, kind, bytes)),
+        Task::Sheets => {
+            serde_json::to_writer(&mut *output, &sheet::read(bytes))?;
+            output.write_all(b"\n")?;
+            output.flush()
+        }
+    }
 }
 
 /// Takes away what the job does not need; what is taken cannot be had back.
@@ -105,13 +113,13 @@ fn header(picture: &Picture) -> PictureHeader {
     }
 }
 
-fn draw(job: &Job, bytes: Vec<u8>) -> Result<Rendered, RenderError> {
+fn draw(job: &Job, kind: Kind, bytes: Vec<u8>) -> Result<Rendered, RenderError> {
     let unsupported = |what: &str| {
         Err(RenderError::Unsupported {
             what: what.to_owned(),
         })
     };
-    match (Media::sniff(&bytes), job.kind) {
+    match (Media::sniff(&bytes), kind) {
         (Some(media @ (Media::Jpeg | Media::Png | Media::Webp)), _) => raster::render(media, bytes),
         (Some(media @ Media::Heic), _) => {
             let converter = job.heic.as_deref().ok_or(RenderError::HeicUnsupported)?;

@@ -1,6 +1,6 @@
 //! Originals and derived pictures, kept by content: a file's name is the SHA-256 of its bytes, so
 //! it never changes under a name, the same bytes are kept once, and an audit needs no other list.
-//! Sees nothing of ours but ids.
+//! Sees nothing of ours but ids, and the cells of a sheet.
 //!
 //! Layout: `ab/cdef...` (62 further digits) under the folder, and `incoming/` for what is being
 //! written. What is acknowledged survives a power cut: bytes, then name, are forced to the disk
@@ -8,6 +8,7 @@
 
 pub mod media;
 pub mod render;
+pub mod sheet;
 
 use std::fs;
 use std::io::{self, Read, Write};

@@ -7,7 +7,8 @@
 //! needed: lengths must add up and every picture must begin like the type it claims.
 //!
 //! One job is a line of JSON ([`Job`]) and the file on stdin; one answer is a line of JSON
-//! ([`Answer`]) and the pictures on stdout. Stderr is for the log.
+//! ([`Answer`], or sheets as [`super::sheet`] reads them) and the pictures on stdout. Stderr is for
+//! the log.
 
 use std::io;
 use std::path::{Path, PathBuf};
@@ -134,10 +135,18 @@ impl Default for Limits {
     }
 }
 
+/// What the child is asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum Task {
+    Pictures(Kind),
+    Sheets,
+}
+
 /// The first line to the child.
 #[derive(Debug, Serialize, Deserialize)]
 pub(crate) struct Job {
-    pub kind: Kind,
+    pub task: Task,
     /// Bytes that follow the line.
     pub length: u64,
     /// Address space in bytes.
@@ -197,12 +206,26 @@ impl Renderer {
         if length > MAX_BYTES {
             return Err(RenderError::TooLarge);
         }
+        let Limits { time, memory, .. } = self.limits;
+        let end = self.ask(Task::Pictures(kind), bytes, time, memory).await?;
+        end.read()
+    }
+
+    /// Starts a child for one job and waits for its end.
+    pub(super) async fn ask(
+        &self,
+        task: Task,
+        bytes: &[u8],
+        time: Duration,
+        memory: u64,
+    ) -> Result<End, RenderError> {
+        let length = bytes.len() as u64;
         let job = Job {
-            kind,
+            task,
             length,
-            memory: self.limits.memory,
+            memory,
             // A child whose parent died still ends.
-            seconds: self.limits.time.as_secs().max(1),
+            seconds: time.as_secs().max(1),
             heic: self.heic.clone(),
         };
         let mut line = serde_json::to_vec(&job).map_err(|error| failed("job", &error))?;
@@ -226,17 +249,17 @@ impl Renderer {
             .map_err(|error| failed("start", &error))?;
         let mut group = Group::of(&child);
         let talk = talk(&mut child, &line, bytes);
-        let Ok(end) = tokio::time::timeout(self.limits.time, talk).await else {
-            tracing::warn!(?kind, length, "render child stopped: too slow");
+        let Ok(end) = tokio::time::timeout(time, talk).await else {
+            tracing::warn!(?task, length, "render child stopped: too slow");
             return Err(RenderError::TooSlow);
         };
         let end = end.map_err(|error| failed("talk", &error))?;
         group.is_over();
         if !end.complaint.is_empty() || !end.status.success() {
             let complaint = String::from_utf8_lossy(&end.complaint);
-            tracing::warn!(?kind, length, status = %end.status, %complaint, "render child");
+            tracing::warn!(?task, length, status = %end.status, %complaint, "render child");
         }
-        end.read()
+        Ok(end)
     }
 
     fn command(&self, folder: &Path) -> Command {
@@ -292,7 +315,7 @@ impl Drop for Group {
 }
 
 /// How a child ended.
-struct End {
+pub(super) struct End {
     status: ExitStatus,
     answer: Vec<u8>,
     complaint: Vec<u8>,
@@ -339,6 +362,15 @@ async fn complaint(stderr: &mut (impl AsyncRead + Unpin)) -> io::Result<Vec<u8>>
 }
 
 impl End {
+    /// The answer of a job that makes no pictures: its only line, whole.
+    pub(super) fn line(self) -> Result<Vec<u8>, RenderError> {
+        if self.answer.ends_with(b"\n") {
+            Ok(self.answer)
+        } else {
+            Err(self.without_answer())
+        }
+    }
+
     fn read(self) -> Result<Rendered, RenderError> {
         let Some(at) = self.answer.iter().position(|byte| *byte == b'\n') else {
             return Err(self.without_answer());

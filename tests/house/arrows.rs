@@ -13,7 +13,7 @@ const SEES: &[(&str, &[&str])] = &[
     ("exchange", &["spec"]),
     ("access", &["spec", "sample", "order", "exchange"]),
     ("language", &["spec", "sample", "order", "exchange"]),
-    ("files", &["spec::id"]),
+    ("files", &["spec::id", "spec::sheet"]),
     (
         "print",
         &["spec", "sample", "order", "exchange", "access", "language"],
