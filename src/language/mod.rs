@@ -31,6 +31,7 @@ mod changes;
 mod deeds;
 mod findings;
 mod groups;
+mod imports;
 mod message;
 mod names;
 mod negotiate;

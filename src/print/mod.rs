@@ -1,3 +1,4 @@
-//! From a spec, a language and file bytes to bytes for paper. Knows nothing of the web.
+//! From a spec and a language to bytes for paper and spreadsheets. Knows nothing of the web.
 
 pub mod qr;
+pub mod sheet;

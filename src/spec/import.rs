@@ -17,7 +17,7 @@ use super::rule::NotAGrade;
 use super::sheet::{Cell, Place, Sheet};
 use super::units::{Entered, NotALength, Unit};
 
-pub use heads::{guess, guess_unit};
+pub use heads::{below, guess, guess_unit};
 
 /// What a column holds.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
@@ -310,6 +310,17 @@ impl<'a> Reader<'a> {
         }
     }
 
+    /// A length that is not negative, over what was there: the same length stays as it was typed.
+    fn positive(&mut self, field: &Field, to: &mut Option<Entered>) {
+        if let Some((place, length)) = self.length(field) {
+            if length.nm.is_negative() {
+                self.wrong(place, Why::Negative);
+            } else {
+                put(to, length);
+            }
+        }
+    }
+
     /// A word of a set that the field takes.
     fn word<T>(&mut self, field: &Field, read: impl Fn(&str) -> Option<T>) -> Option<T> {
         let (place, text) = self.text(field)?;
@@ -361,6 +372,13 @@ impl<'a> Reader<'a> {
             }
         }
         known
+    }
+}
+
+/// Writes a length over another, unless it is the same one in another unit.
+fn put(to: &mut Option<Entered>, length: Entered) {
+    if to.is_none_or(|old| old.nm != length.nm) {
+        *to = Some(length);
     }
 }
 

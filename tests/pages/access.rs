@@ -60,6 +60,10 @@ const TABLE: &str = "
     POST /styles/{style}/draft/points/grade                s y y n x x x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x
     POST /styles/{style}/draft/conflict/{save}             s x x n x x x x
+    GET  /styles/{style}/draft/{section}/import            s x x n x x x x
+    POST /styles/{style}/draft/{section}/import            s x x n x x x x
+    GET  /styles/{style}/draft/sheets/{file}               s x x x x x x x
+    GET  /styles/{style}/revisions/{number}/sheets/{file}  s x x x x x x x
     GET  /styles/{style}/publish                           s y y n x x x x
     POST /styles/{style}/publish                           s y y n x x x x
     POST /styles/{style}/share                             s x x n x x x x

@@ -6,3 +6,4 @@ mod folder;
 mod inputs;
 mod photos;
 mod refusals;
+mod sheets;

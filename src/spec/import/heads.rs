@@ -20,14 +20,11 @@ pub fn guess(sheet: &Sheet, section: Section, spec: &Spec) -> Columns {
     };
     let mut most = 1;
     for row in rows {
-        let fields = below(sheet, row, section, spec);
-        let known = fields.iter().flatten().count();
+        let columns = below(sheet, row, section, spec);
+        let known = columns.fields.iter().flatten().count();
         if known > most {
             most = known;
-            best = Columns {
-                head: Some(row),
-                fields,
-            };
+            best = columns;
         }
     }
     best
@@ -54,8 +51,8 @@ fn spoken_unit(text: &str) -> Option<Unit> {
     })
 }
 
-/// What each column holds by the heads of this row; of two alike the first.
-fn below(sheet: &Sheet, row: u32, section: Section, spec: &Spec) -> Vec<Option<Field>> {
+/// What each column holds by the heads of this row, counted from 0; of two alike the first.
+pub fn below(sheet: &Sheet, row: u32, section: Section, spec: &Spec) -> Columns {
     let choices = Field::all(section, spec);
     let mut fields: Vec<Option<Field>> = Vec::new();
     for column in 0..sheet.width() {
@@ -70,7 +67,10 @@ fn below(sheet: &Sheet, row: u32, section: Section, spec: &Spec) -> Vec<Option<F
         let field = field.filter(free);
         fields.push(field);
     }
-    fields
+    Columns {
+        head: Some(row),
+        fields,
+    }
 }
 
 fn named(head: &str, section: Section, sizes: &[Size]) -> Option<Field> {

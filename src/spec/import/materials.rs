@@ -73,12 +73,7 @@ fn one(reader: &mut Reader<'_>, spec: &Spec, material: &mut Material) {
     }) {
         material.fabric.mass = Some(mass);
     }
-    if let Some((place, width)) = reader.length(&Field::Width) {
-        match width.nm.is_negative() {
-            true => reader.wrong(place, Why::Negative),
-            false => material.fabric.width = Some(width),
-        }
-    }
+    reader.positive(&Field::Width, &mut material.fabric.width);
     consumption(reader, spec, &mut material.consumption);
 }
 

@@ -2,7 +2,7 @@
 //! them; a rule that gives them already stays.
 
 use super::words::{basis, yes_or_no};
-use super::{Field, Known, Reader, Why};
+use super::{Field, Known, Reader, Why, put};
 use crate::spec::chart::grade;
 use crate::spec::document::{Grade, Point, Segment, Size};
 use crate::spec::id::ItemId;
@@ -125,17 +125,18 @@ fn one(
     if let Some(read) = reader.word(&Field::Critical, yes_or_no) {
         point.critical = read;
     }
-    if let Some((place, step)) = reader.length(&Field::Step) {
-        match step.nm.is_positive() {
-            true => point.step = Some(step),
-            false => reader.wrong(place, Why::Negative),
-        }
+    let step = reader.length(&Field::Step);
+    match step.filter(|(_, step)| !step.nm.is_positive()) {
+        Some((place, _)) => reader.wrong(place, Why::Negative),
+        None => step
+            .into_iter()
+            .for_each(|(_, step)| put(&mut point.step, step)),
     }
     tolerances(reader, point);
     let base = reader.length(&Field::Base);
     let values = values(reader, spec, base, point);
     if let (None, Some((_, base))) = (&values, base) {
-        point.base = Some(base);
+        put(&mut point.base, base);
     }
     let mut rule = None;
     if let Some((place, text)) = reader.text(&Field::Grade) {
@@ -180,22 +181,18 @@ fn how(reader: &mut Reader<'_>, point: &mut Point) {
 fn tolerances(reader: &mut Reader<'_>, point: &mut Point) {
     // Minus is often typed with its sign; plus with a minus is a slip.
     if let Some((_, minus)) = reader.length(&Field::Minus) {
-        point.minus = Some(Entered {
-            nm: minus.nm.abs(),
-            ..minus
-        });
+        let nm = minus.nm.abs();
+        put(&mut point.minus, Entered { nm, ..minus });
     }
-    if let Some((place, plus)) = reader.length(&Field::Plus) {
-        match plus.nm.is_negative() {
-            true => reader.wrong(place, Why::Negative),
-            false => point.plus = Some(plus),
-        }
-    }
+    reader.positive(&Field::Plus, &mut point.plus);
     let Some((place, text)) = reader.text(&Field::Tolerance) else {
         return;
     };
     match tolerance(text, reader.unit) {
-        Ok((minus, plus)) => (point.minus, point.plus) = (Some(minus), Some(plus)),
+        Ok((minus, plus)) => {
+            put(&mut point.minus, minus);
+            put(&mut point.plus, plus);
+        }
         Err(why) => reader.wrong(place, Why::Length(why)),
     }
 }
@@ -258,7 +255,7 @@ fn values(
     let (first, one) = *read.iter().flatten().next()?;
     if count < sizes.len() {
         if count == 1 && base_at.is_some_and(|at| read[at].is_some()) {
-            point.base = Some(one);
+            put(&mut point.base, one);
             return None;
         }
         let missing = sizes.iter().zip(&read).filter(|(_, read)| read.is_none());

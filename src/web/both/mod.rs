@@ -2,6 +2,7 @@
 
 pub mod change_lines;
 pub mod changes;
+pub mod export;
 pub mod files;
 pub mod measure;
 pub mod round;

@@ -9,6 +9,7 @@ mod colourways;
 pub mod conflict;
 mod described;
 mod header;
+pub mod import;
 mod listed;
 pub mod one;
 mod point_row;

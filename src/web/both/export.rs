@@ -1,0 +1,104 @@
+//! Sheets to download: of a revision for both sides, of the draft for the brand.
+
+use axum::extract::{Path, State};
+use axum::http::{HeaderName, header};
+use axum::response::IntoResponse;
+
+use super::number;
+use crate::access::act;
+use crate::print::sheet::{Source, chart_csv, chart_xlsx, materials_csv, materials_xlsx};
+use crate::spec::{DecimalSign, Section, grade};
+use crate::web::App;
+use crate::web::may::MayOn;
+use crate::web::page::Answer;
+use crate::web::problem::Problem;
+
+/// What there is: section, and the name in addresses.
+const SHEETS: [(Section, &str); 4] = [
+    (Section::Points, "size-chart.xlsx"),
+    (Section::Points, "size-chart.csv"),
+    (Section::Materials, "materials.xlsx"),
+    (Section::Materials, "materials.csv"),
+];
+
+/// The names of a section's sheets, in the order of their links.
+pub fn sheets_of(section: Section) -> impl Iterator<Item = &'static str> {
+    let own = SHEETS.iter().filter(move |(of, _)| *of == section);
+    own.map(|(_, name)| *name)
+}
+
+/// `XLSX` or `CSV`, which is the same in every language.
+pub fn kind_of(name: &str) -> String {
+    name.rsplit('.').next().unwrap_or_default().to_uppercase()
+}
+
+/// A sheet of a revision: the frozen values, whatever the rules would give today.
+pub async fn revision(
+    may: MayOn<act::Read>,
+    State(app): State<App>,
+    Path((_, n, name)): Path<(String, String, String)>,
+) -> Answer {
+    let revision = app.store.revision(&may.permit, number(&n)?).await?;
+    let frozen = &revision.frozen;
+    let source = Source {
+        t: may.who.t,
+        spec: &frozen.spec,
+        chart: Some(&frozen.chart),
+        sign: frozen.decimal,
+        revision: Some(frozen.number),
+        made: &frozen.published,
+    };
+    send(&source, &name)
+}
+
+/// A sheet of the draft as it is.
+pub async fn draft(
+    may: MayOn<act::Review>,
+    State(app): State<App>,
+    Path((_, name)): Path<(String, String)>,
+) -> Answer {
+    let draft = app.store.draft(&may.permit).await?;
+    let chart = grade(&draft.spec).chart(&draft.spec);
+    let made = app.store.world().now();
+    let source = Source {
+        t: may.who.t,
+        spec: &draft.spec,
+        chart: chart.as_ref(),
+        sign: DecimalSign::Point,
+        revision: None,
+        made: &made,
+    };
+    send(&source, &name)
+}
+
+fn send(source: &Source<'_>, name: &str) -> Answer {
+    let bytes = match name {
+        "size-chart.xlsx" => chart_xlsx(source),
+        "size-chart.csv" => Ok(chart_csv(source)),
+        "materials.xlsx" => materials_xlsx(source),
+        "materials.csv" => Ok(materials_csv(source)),
+        _ => return Err(Problem::NotFound),
+    };
+    let bytes = bytes.map_err(|error| Problem::fault(&error))?;
+    let kind = match name.ends_with(".csv") {
+        true => "text/csv; charset=utf-8",
+        false => "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+    };
+    let plain = source.spec.header.number.chars().map(|c| match c {
+        'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
+        _ => '_',
+    });
+    let plain: String = plain.collect();
+    let edition = source
+        .revision
+        .map_or("draft".to_owned(), |n| format!("revision-{n}"));
+    let about: [(HeaderName, String); 3] = [
+        (header::CONTENT_TYPE, kind.to_owned()),
+        (
+            header::CONTENT_DISPOSITION,
+            format!("attachment; filename=\"{plain}-{edition}-{name}\""),
+        ),
+        (header::CACHE_CONTROL, "private, no-cache".to_owned()),
+    ];
+    Ok((about, bytes).into_response())
+}
