@@ -13,7 +13,7 @@ pub const MAX_UNPACKED: u64 = 48 * 1024 * 1024;
 
 /// From start to answer: with a second of the processor, what is read of an honest file takes a
 /// tenth of it.
-const TIME: Duration = Duration::from_millis(1700);
+const TIME: Duration = Duration::from_millis(1500);
 
 /// Address space of the child, its own program included.
 const MEMORY: u64 = 512 * 1024 * 1024;

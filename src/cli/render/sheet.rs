@@ -80,7 +80,7 @@ fn xlsx(bytes: Vec<u8>) -> Result<Vec<Sheet>, NotASheet> {
 /// What the archive says it unpacks to, before anything is unpacked. One that lies about it is
 /// stopped by the limits of this process.
 fn measure(bytes: &[u8]) -> Result<(), NotASheet> {
-    let archive = zip::ZipArchive::new(Cursor::new(bytes)).map_err(|_| NotASheet::Broken)?;
+    let mut archive = zip::ZipArchive::new(Cursor::new(bytes)).map_err(|_| NotASheet::Broken)?;
     if archive.len() > MAX_PARTS {
         return Err(NotASheet::TooLarge);
     }
@@ -88,11 +88,15 @@ fn measure(bytes: &[u8]) -> Result<(), NotASheet> {
         let what = "ODS".to_owned();
         return Err(NotASheet::Unsupported { what });
     }
-    let unpacked = archive.decompressed_size();
-    if unpacked.is_none_or(|size| size > u128::from(MAX_UNPACKED)) {
-        return Err(NotASheet::TooLarge);
+    let mut unpacked = 0_u64;
+    for part in 0..archive.len() {
+        let part = archive.by_index_raw(part).map_err(|_| NotASheet::Broken)?;
+        unpacked = unpacked.saturating_add(part.size());
     }
-    Ok(())
+    match unpacked > MAX_UNPACKED {
+        true => Err(NotASheet::TooLarge),
+        false => Ok(()),
+    }
 }
 
 enum Trouble {

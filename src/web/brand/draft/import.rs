@@ -318,17 +318,15 @@ impl Seen {
     }
 }
 
-/// A line about a cell: its address, what stands in it, and what is said.
+/// A line about a cell: its address, and what is said of what stands there.
 pub struct CellLine {
     pub cell: String,
-    pub shown: String,
     pub sentence: String,
 }
 
 fn lines(t: Text, spec: &Spec, troubles: &[import::Trouble]) -> Vec<CellLine> {
     let line = |trouble: &import::Trouble| CellLine {
         cell: trouble.place.to_string(),
-        shown: trouble.shown.clone(),
         sentence: t.trouble(trouble, spec).to_string(),
     };
     troubles.iter().map(line).collect()
