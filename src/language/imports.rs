@@ -1,10 +1,17 @@
 //! Sheets that people bring: what their columns hold, and what cannot be read of them.
 
 use crate::spec::import::{Field, Trouble, Why};
-use crate::spec::sheet::{MAX_CELLS, MAX_COLUMNS, MAX_ROWS, MAX_SHEETS, MAX_TEXT, NotASheet};
+use crate::spec::sheet::{
+    MAX_CELLS, MAX_COLUMNS, MAX_ROWS, MAX_SHEETS, MAX_TEXT, NotASheet, Place,
+};
 use crate::spec::{DecimalSign, Spec};
 
 use super::message::{Message, Text};
+
+/// `C7`, or `Chart C7` of a sheet with a name.
+fn cell(sheet: &str, place: Place) -> String {
+    format!("{sheet} {place}").trim_start().to_owned()
+}
 
 impl Text {
     /// Why a file is not taken as a sheet, and what to send instead.
@@ -17,16 +24,14 @@ impl Text {
             NotASheet::Encoding => t.say("sheet-encoding"),
             NotASheet::TooFar { sheet, place } => t
                 .say("sheet-too-far")
-                .with("cell", place.to_string())
-                .with("sheet", sheet)
+                .with("cell", cell(sheet, *place))
                 .with("rows", MAX_ROWS)
                 .with("columns", MAX_COLUMNS),
             NotASheet::TooManyCells => t.say("sheet-too-many-cells").with("most", MAX_CELLS),
             NotASheet::TooManySheets => t.say("sheet-too-many-sheets").with("most", MAX_SHEETS),
             NotASheet::TooLong { sheet, place } => t
                 .say("sheet-too-long")
-                .with("cell", place.to_string())
-                .with("sheet", sheet)
+                .with("cell", cell(sheet, *place))
                 .with("most", MAX_TEXT),
             NotASheet::Nothing => t.say("sheet-nothing"),
             NotASheet::TooHeavy => t.say("sheet-too-heavy"),

@@ -201,7 +201,7 @@ const LONGEST: usize = 500;
 
 /// Reads a sheet into a section of the draft.
 ///
-/// `unit` is that of numbers without one; `new_id` makes the ids of what is added. Of a section
+/// `unit` is that of numbers without one, in columns whose head names none; `new_id` makes the ids of what is added. Of a section
 /// that nothing is imported into, nothing is read.
 pub fn read(
     sheet: &Sheet,
@@ -302,9 +302,16 @@ impl<'a> Reader<'a> {
         }
     }
 
+    /// The unit of numbers without one: that of the column's head, else that of the sheet.
+    fn unit_at(&self, column: u32) -> Option<Unit> {
+        let head = self.columns.head.map(|row| Place { row, column });
+        let head = head.and_then(|place| self.sheet.at(place).text());
+        head.and_then(heads::spoken_unit).or(self.unit)
+    }
+
     fn length(&mut self, field: &Field) -> Option<(Place, Entered)> {
         let (place, text) = self.text(field)?;
-        match Entered::read_in(text, self.unit) {
+        match Entered::read_in(text, self.unit_at(place.column)) {
             Ok(entered) => Some((place, entered)),
             Err(why) => self.none(place, Why::Length(why)),
         }

@@ -27,6 +27,7 @@ mod proxy;
 mod publish;
 mod revision;
 mod rounds;
+mod sheets;
 mod style;
 mod sections;
 mod styles;

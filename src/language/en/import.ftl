@@ -18,6 +18,7 @@ import-head-help = The row with the names of the columns. The rows below it are 
 import-head-wrong = Write the number of a row of the sheet, or 0.
 import-look = Look again
 import-unit = Numbers without a unit are in
+import-unit-help = Where the head of a column names a unit, that one counts.
 import-column = Column { $column }
 import-column-head = Column { $column }: { $head }
 import-leave-out = leave out
@@ -83,13 +84,10 @@ sheet-too-large = The file is too large. Send one of at most 8 MB, with the one 
 sheet-unknown = This is no sheet. Send an XLSX or a CSV file.
 sheet-unsupported = { $what } is not read here. Save it as XLSX and send that.
 sheet-encoding = The letters of this text cannot be told. Save it as “CSV UTF-8”, or as XLSX.
-sheet-too-far = { $sheet ->
-    [""] { $cell } lies beyond { $rows } rows and { $columns } columns. Remove what is not needed.
-   *[other] { $cell } in “{ $sheet }” lies beyond { $rows } rows and { $columns } columns. Remove what is not needed.
-}
+sheet-too-far = { $cell } lies beyond { $rows } rows and { $columns } columns. Remove what is not needed.
 sheet-too-many-cells = More than { $most } cells are filled. Send only the sheet that is needed.
 sheet-too-many-sheets = The file has more than { $most } sheets. Send only the one that is needed.
-sheet-too-long = { $cell } in “{ $sheet }” holds more than { $most } letters.
+sheet-too-long = { $cell } holds more than { $most } letters.
 sheet-nothing = There is nothing in this file.
 sheet-too-heavy = This file takes too long to read. Send only the sheet that is needed, saved as a new XLSX file.
 sheet-broken = The file is damaged. Save it again and send it once more.

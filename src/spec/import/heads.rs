@@ -39,7 +39,8 @@ pub fn guess_unit(sheet: &Sheet, columns: &Columns) -> Option<Unit> {
         .next()
 }
 
-fn spoken_unit(text: &str) -> Option<Unit> {
+/// The unit that a text speaks of; `in` is one in brackets, or alone.
+pub(super) fn spoken_unit(text: &str) -> Option<Unit> {
     let bracketed = text.contains(['(', '[']);
     let text = plain(text);
     text.split(' ').find_map(|word| match word {

@@ -188,7 +188,7 @@ fn tolerances(reader: &mut Reader<'_>, point: &mut Point) {
     let Some((place, text)) = reader.text(&Field::Tolerance) else {
         return;
     };
-    match tolerance(text, reader.unit) {
+    match tolerance(text, reader.unit_at(place.column)) {
         Ok((minus, plus)) => {
             put(&mut point.minus, minus);
             put(&mut point.plus, plus);

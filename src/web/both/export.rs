@@ -13,23 +13,36 @@ use crate::web::may::MayOn;
 use crate::web::page::Answer;
 use crate::web::problem::Problem;
 
-/// What there is: section, and the name in addresses.
-const SHEETS: [(Section, &str); 4] = [
-    (Section::Points, "size-chart.xlsx"),
-    (Section::Points, "size-chart.csv"),
-    (Section::Materials, "materials.xlsx"),
-    (Section::Materials, "materials.csv"),
-];
-
-/// The names of a section's sheets, in the order of their links.
-pub fn sheets_of(section: Section) -> impl Iterator<Item = &'static str> {
-    let own = SHEETS.iter().filter(move |(of, _)| *of == section);
-    own.map(|(_, name)| *name)
+/// A sheet that can be downloaded.
+#[derive(Debug, Clone, Copy)]
+pub struct Download {
+    section: Section,
+    /// The end of its address.
+    pub name: &'static str,
+    /// The same in every language.
+    pub kind: &'static str,
 }
 
-/// `XLSX` or `CSV`, which is the same in every language.
-pub fn kind_of(name: &str) -> String {
-    name.rsplit('.').next().unwrap_or_default().to_uppercase()
+const fn download(section: Section, name: &'static str, kind: &'static str) -> Download {
+    Download {
+        section,
+        name,
+        kind,
+    }
+}
+
+const DOWNLOADS: [Download; 4] = [
+    download(Section::Points, "size-chart.xlsx", "XLSX"),
+    download(Section::Points, "size-chart.csv", "CSV"),
+    download(Section::Materials, "materials.xlsx", "XLSX"),
+    download(Section::Materials, "materials.csv", "CSV"),
+];
+
+/// The sheets of a section; none of most.
+pub fn downloads(section: Section) -> Vec<Download> {
+    let mut all = DOWNLOADS.to_vec();
+    all.retain(|it| it.section == section);
+    all
 }
 
 /// A sheet of a revision: the frozen values, whatever the rules would give today.

@@ -6,6 +6,7 @@ use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::IntoResponse;
 
 use super::changes::last_acknowledged;
+use super::export::{Download, downloads};
 use super::number;
 use super::patch::Shape;
 use super::sheet::{Beside, Sheet};
@@ -94,6 +95,14 @@ impl RevisionPage {
             Standing::Current => None,
             Standing::Superseded { current, .. } | Standing::Withdrawn { current, .. } => *current,
         }
+    }
+
+    /// The sheets that it is written out in, by section.
+    fn downloads(&self) -> Vec<(Section, Vec<Download>)> {
+        let sections = [Section::Points, Section::Materials].into_iter();
+        sections
+            .map(|section| (section, downloads(section)))
+            .collect()
     }
 
     fn withdrawn(&self) -> Option<&str> {

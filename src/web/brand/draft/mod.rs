@@ -30,6 +30,7 @@ use crate::spec::units::{DecimalSign, Unit};
 use crate::spec::{Spec, StyleId, check, grade};
 use crate::store::{Draft, LostSave, Saved, StoreError};
 use crate::web::App;
+use crate::web::both::export::{Download, downloads};
 use crate::web::form::Form;
 use crate::web::may::{MayOn, Who};
 use crate::web::page::Answer;
@@ -98,6 +99,13 @@ impl SectionPage {
             },
             writes: writes.is_some(),
         })
+    }
+}
+
+impl SectionPage {
+    /// The sheets that the section is written out in.
+    fn downloads(&self) -> Vec<Download> {
+        downloads(self.section)
     }
 }
 
