@@ -44,6 +44,7 @@ import-left = { $count ->
     [one] 1 cell cannot be read. Its row is left out, whole.
    *[other] { $count } cells cannot be read. Their rows are left out, whole.
 }
+import-added-heading = What is added, in full
 import-told-heading = What to look at
 import-formulas = { $count ->
     [one] 1 cell is a formula. Its last value was taken: { $cells }

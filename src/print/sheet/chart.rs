@@ -235,8 +235,10 @@ fn grading(source: &Source<'_>, lines: &[Line<'_>], mut page: Page<'_>) -> Resul
     ];
     heads.extend(sizes.iter().map(|size| size.code.clone()));
     heads.extend(sizes.windows(2).map(|pair| {
-        let gap = t.say("sheet-gap").with("from", &pair[0].code);
-        gap.with("to", &pair[1].code).to_string()
+        t.say("sheet-gap")
+            .with("from", &pair[0].code)
+            .with("to", &pair[1].code)
+            .to_string()
     }));
     page.heads(HEADS, &heads)?;
     page.width(1, 28)?;

@@ -3,12 +3,12 @@
 use askama::Template;
 
 use super::{Carried, CellLine, Chosen, Seen, Step, lines, name_of};
-use crate::language::Text;
+use crate::language::{FieldWords, Text};
 use crate::spec::change::Version;
 use crate::spec::import::{Field, Outcome, Why};
 use crate::spec::sheet::{Place, Sheet, column_name};
 use crate::spec::units::Unit;
-use crate::spec::{DecimalSign, Section, StyleId, grade};
+use crate::spec::{DecimalSign, Section, Spec, StyleId, grade};
 use crate::web::both::change_lines::{ChangeGroup, change_groups};
 use crate::web::form::Errors;
 use crate::web::frame::Frame;
@@ -189,11 +189,31 @@ pub struct PreviewPage {
     seen: Seen,
     rows: usize,
     groups: Vec<ChangeGroup>,
+    /// What is added, with all that is read of it.
+    added: Vec<Added>,
     left: Vec<CellLine>,
     told: Vec<CellLine>,
     formulas: Option<String>,
     /// What the rows are read by was saved anew since the last look.
     moved: bool,
+}
+
+struct Added {
+    name: String,
+    fields: Vec<FieldWords>,
+}
+
+/// The items of a section that only the newer spec has.
+fn added(t: Text, section: Section, old: &Spec, new: &Spec) -> Vec<Added> {
+    let words = t.words(new, DecimalSign::Point);
+    let items = new.items().filter(|item| item.section() == section);
+    let items = items.filter(|item| old.item(item.id()).is_none());
+    items
+        .map(|item| Added {
+            name: format!("{} {}", item.letter(), item.name()),
+            fields: words.fields(&item.fields()),
+        })
+        .collect()
 }
 
 impl PreviewPage {
@@ -240,11 +260,14 @@ impl PreviewPage {
             seen: Seen::of(&step.draft, step.section),
             rows: outcome.rows,
             groups,
+            added: added(t, step.section, old, new),
             left: lines(t, old, &outcome.left),
             told: lines(t, old, &told),
             formulas: (!cells.is_empty()).then(|| {
-                let said = t.say("import-formulas").with("count", cells.len());
-                said.with("cells", addresses(t, &cells)).to_string()
+                t.say("import-formulas")
+                    .with("count", cells.len())
+                    .with("cells", addresses(t, &cells))
+                    .to_string()
             }),
             moved,
         }
