@@ -43,6 +43,11 @@ assets! {
     "grid.js" "text/javascript; charset=utf-8" ["grid.js"];
     "drawing.js" "text/javascript; charset=utf-8" ["drawing.js"];
     "fold.js" "text/javascript; charset=utf-8" ["fold.js"];
+    "drawing-fields.js" "text/javascript; charset=utf-8" ["drawing-fields.js"];
+    "drawing-geometry.js" "text/javascript; charset=utf-8" ["drawing-geometry.js"];
+    "drawing-marks.js" "text/javascript; charset=utf-8" ["drawing-marks.js"];
+    "drawing-pen.js" "text/javascript; charset=utf-8" ["drawing-pen.js"];
+    "drawing-plate.js" "text/javascript; charset=utf-8" ["drawing-plate.js"];
     "letters.js" "text/javascript; charset=utf-8" ["letters.js"];
     "measure.js" "text/javascript; charset=utf-8" ["measure.js"];
     "sign.js" "text/javascript; charset=utf-8" ["sign.js"];

@@ -9,6 +9,7 @@ mod assets;
 mod both;
 mod brand;
 mod cached;
+mod drawn;
 mod entry;
 mod factory;
 mod figures;

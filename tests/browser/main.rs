@@ -5,6 +5,7 @@
 
 mod entering;
 mod demo;
+mod dimensions;
 mod garment;
 mod grid;
 mod pictures;

@@ -20,6 +20,7 @@ mod guarding;
 mod history;
 mod listed;
 mod live;
+mod marked;
 mod ledger;
 mod numbers;
 mod people;

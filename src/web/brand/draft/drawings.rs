@@ -3,16 +3,21 @@
 //! One form saves everything: what was typed, where the letters are, and the files that were
 //! chosen. A file that cannot be taken keeps nothing else from being saved.
 
+mod marked;
+mod percent;
+
 use askama::Template;
 
+use self::marked::{Circle, Line, Mark};
 use super::rows::{self, Press};
 use super::{SectionPage, Sent};
 use crate::files::{RenderError, Warning};
 use crate::language::Text;
-use crate::spec::document::{Drawing, Marker, View};
+use crate::spec::document::{Drawing, View};
 use crate::spec::{Digest, Item, ItemId, Spec};
 use crate::store::World;
-use crate::web::form::{Errors, Fields, Upload};
+use crate::web::drawn::{Dimension, dimension, tall};
+use crate::web::form::{Errors, Upload};
 use crate::web::frame::Frame;
 use crate::web::may::Who;
 use crate::web::page::{Answer, go, page, page_again};
@@ -28,6 +33,9 @@ const VIEWS: [(&str, View); 6] = [
     ("detail", View::Detail),
 ];
 
+/// The shapes of letters (`shape::letter`), for the script.
+const SHAPES: [&str; 5] = ["point", "part", "callout", "artwork", "label"];
+
 /// What a drawing may be, for the browser's file dialog; what it is, is told by its bytes.
 const ACCEPT: &str = "image/svg+xml,image/png,image/jpeg,image/webp,.svg";
 
@@ -38,6 +46,10 @@ struct DrawingsPage {
     frame: Frame,
     page: SectionPage,
     rows: Vec<Row>,
+    /// What a dimension line may measure: a point's id, and its letter with its name.
+    points: Vec<(String, String)>,
+    /// What a blow-up may lead to: a drawing's id, and its title or view.
+    others: Vec<(String, String)>,
     /// Why files were not taken.
     refused: Vec<String>,
     /// What was seen in those that were.
@@ -45,6 +57,17 @@ struct DrawingsPage {
     /// Files came with a form that could not be read.
     files_again: bool,
     errors: Errors,
+}
+
+impl DrawingsPage {
+    /// The rows that the script copies for a new mark.
+    fn spare_line(&self) -> Line {
+        Line::spare(rows::new_key(0))
+    }
+
+    fn spare_circle(&self) -> Circle {
+        Circle::spare(rows::new_key(0))
+    }
 }
 
 /// A drawing as it stands in the form.
@@ -56,83 +79,13 @@ struct Row {
     width: u32,
     height: u32,
     marks: Vec<Mark>,
-}
-
-/// A letter as it stands in the form: on the drawing, or not.
-struct Mark {
-    /// The marker's id, or `new-1` ... for a letter that is not on the drawing yet.
-    key: String,
-    item: ItemId,
-    letter: String,
-    name: String,
-    is_part: bool,
-    /// In percent from the left and from the top; both empty: not on the drawing.
-    x: String,
-    y: String,
-}
-
-impl Mark {
-    fn new(spec: &Spec, key: String, item: &ItemId) -> Mark {
-        let found = spec.item(item);
-        Mark {
-            key,
-            item: item.clone(),
-            letter: found.map_or("?", Item::letter).to_owned(),
-            name: found.map_or("", Item::name).to_owned(),
-            is_part: matches!(found, Some(Item::Part(_))),
-            x: String::new(),
-            y: String::new(),
-        }
-    }
-
-    fn of(spec: &Spec, marker: &Marker) -> Mark {
-        Mark {
-            x: percent(marker.x),
-            y: percent(marker.y),
-            ..Mark::new(spec, marker.id.to_string(), &marker.item)
-        }
-    }
-
-    fn read(t: Text, spec: &Spec, fields: &Fields, key: &str, errors: &mut Errors) -> Mark {
-        let item = ItemId::new(fields.text(&rows::at(key, "item")));
-        let mut mark = Mark::new(spec, key.to_owned(), &item);
-        mark.x = fields.line(t, &mark.at("x"), errors);
-        mark.y = fields.line(t, &mark.at("y"), errors);
-        for (field, typed, other) in [("x", &mark.x, &mark.y), ("y", &mark.y, &mark.x)] {
-            let blank = typed.is_empty();
-            if (blank && !other.is_empty()) || (!blank && ten_thousandths(typed).is_none()) {
-                errors.add(mark.at(field), t.say("error-percent"));
-            }
-        }
-        mark
-    }
-
-    fn at(&self, field: &str) -> String {
-        rows::at(&self.key, field)
-    }
-
-    fn is_new(&self) -> bool {
-        rows::is_new(&self.key)
-    }
-
-    /// From the left and from the top in ten-thousandths.
-    fn place(&self) -> Option<(u16, u16)> {
-        Some((ten_thousandths(&self.x)?, ten_thousandths(&self.y)?))
-    }
-
-    fn marker(&self, world: &World) -> Option<Marker> {
-        let (x, y) = self.place()?;
-        Some(Marker {
-            id: rows::id(&self.key, world),
-            item: self.item.clone(),
-            x,
-            y,
-        })
-    }
+    /// The last one of both is a spare.
+    lines: Vec<Line>,
+    circles: Vec<Circle>,
 }
 
 impl Row {
-    /// `new` counts the new marks of the whole form.
+    /// `new` counts the new rows of the whole form.
     fn of(spec: &Spec, drawing: &Drawing, new: &mut usize) -> Row {
         let mut marks = Vec::new();
         let lettered = spec.items().filter(|item| item.is_lettered());
@@ -149,7 +102,15 @@ impl Row {
         let adrift = drawing.markers.iter();
         let adrift = adrift.filter(|it| spec.item(&it.item).is_none());
         marks.extend(adrift.map(|marker| Mark::of(spec, marker)));
+        let mut spare = || {
+            *new += 1;
+            rows::new_key(*new)
+        };
+        let lines = drawing.lines.iter().map(|line| Line::of(spec, line));
+        let circles = drawing.blow_ups.iter().map(Circle::of);
         Row {
+            lines: lines.chain([Line::spare(spare())]).collect(),
+            circles: circles.chain([Circle::spare(spare())]).collect(),
             key: drawing.id.to_string(),
             view: drawing.view,
             title: drawing.title.clone(),
@@ -168,20 +129,32 @@ impl Row {
         let (width, height) = store.drawing_size(&sent.permit, &file).await?;
         let view = fields.text(&rows::at(&key, "view"));
         let view = VIEWS.iter().find(|(name, _)| *name == view);
-        let list = rows::at(&key, "mark");
-        let marks = rows::keys(fields, &list, &Press::Save)?;
-        Ok(Row {
+        let spec = &sent.draft.spec;
+        let keys = |list| rows::keys(fields, &rows::at(&key, list), &Press::Save);
+        let (marks, lines, circles) = (keys("mark")?, keys("line")?, keys("circle")?);
+        let mut row = Row {
             view: view.map(|(_, view)| *view).ok_or(Problem::BadForm)?,
             title: fields.line(t, &rows::at(&key, "title"), errors),
-            marks: marks
-                .iter()
-                .map(|mark| Mark::read(t, &sent.draft.spec, fields, mark, errors))
-                .collect(),
+            marks: Vec::new(),
+            lines: Vec::new(),
+            circles: Vec::new(),
             key,
             file,
             width,
             height,
-        })
+        };
+        for mark in marks {
+            row.marks.push(Mark::read(t, spec, fields, &mark, errors));
+        }
+        for line in lines {
+            row.lines.push(Line::read(t, spec, fields, &line, errors));
+        }
+        for circle in circles {
+            let place = (row.key.as_str(), circle.as_str());
+            let circle = Circle::read(t, spec, fields, place, errors);
+            row.circles.push(circle);
+        }
+        Ok(row)
     }
 
     fn at(&self, field: &str) -> String {
@@ -196,43 +169,55 @@ impl Row {
         }
     }
 
-    /// How far down `y` ten-thousandths of the height are, when the drawing is 10 000 wide.
-    fn down(&self, y: u16) -> u64 {
-        u64::from(y) * u64::from(self.height) / u64::from(self.width.max(1))
+    fn size(&self) -> (u32, u32) {
+        (self.width, self.height)
     }
 
-    /// How high the drawing then is.
-    fn tall(&self) -> u64 {
-        self.down(10_000)
+    /// How high the drawing is when it is 10 000 wide.
+    fn tall(&self) -> u32 {
+        tall(self.size(), 10_000)
     }
 
     /// The letters that are on the drawing, and where in that measure.
-    fn spots(&self) -> Vec<(&Mark, u16, u64)> {
+    fn spots(&self) -> Vec<(&Mark, u16, u32)> {
         let spot = |mark| {
             let (x, y) = Mark::place(mark)?;
-            Some((mark, x, self.down(y)))
+            Some((mark, x, tall(self.size(), y)))
         };
         self.marks.iter().filter_map(spot).collect()
     }
 
-    /// Lines and blow-ups stay as they are in `old`.
-    fn drawing(self, world: &World, old: &[Drawing]) -> Drawing {
-        let id = rows::id(&self.key, world);
-        let old = old.iter().find(|drawing| drawing.id == id);
+    fn dimensions(&self) -> Vec<Dimension> {
+        let lines = self.lines.iter();
+        let lines = lines.filter_map(|it| it.line(ItemId::new(it.key.as_str())));
+        lines.map(|line| dimension(self.size(), &line)).collect()
+    }
+
+    /// The middle and the radius of each circle in that measure.
+    fn rings(&self) -> Vec<(u16, u32, u16)> {
+        let circles = self.circles.iter();
+        let circles = circles.filter_map(|it| it.blow_up(ItemId::new(it.key.as_str())));
+        circles
+            .map(|it| (it.at.x, tall(self.size(), it.at.y), it.radius))
+            .collect()
+    }
+
+    fn drawing(self, world: &World) -> Drawing {
+        let (marks, lines, circles) = (self.marks.iter(), self.lines.iter(), self.circles.iter());
         Drawing {
-            lines: old.map(|old| old.lines.clone()).unwrap_or_default(),
-            blow_ups: old.map(|old| old.blow_ups.clone()).unwrap_or_default(),
-            id,
+            markers: marks.filter_map(|mark| mark.marker(world)).collect(),
+            lines: lines
+                .filter_map(|it| it.line(rows::id(&it.key, world)))
+                .collect(),
+            blow_ups: circles
+                .filter_map(|it| it.blow_up(rows::id(&it.key, world)))
+                .collect(),
+            id: rows::id(&self.key, world),
             view: self.view,
             title: self.title,
             file: self.file,
             width: self.width,
             height: self.height,
-            markers: self
-                .marks
-                .iter()
-                .filter_map(|mark| mark.marker(world))
-                .collect(),
         }
     }
 }
@@ -245,6 +230,8 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, told: &str) -> Answer {
         frame: who.frame(),
         page: around,
         rows: rows_of(spec),
+        points: points_of(spec),
+        others: others_of(who.t, spec),
         refused: Vec::new(),
         told: told.collect(),
         files_again: false,
@@ -258,6 +245,27 @@ fn rows_of(spec: &Spec) -> Vec<Row> {
     drawings
         .map(|drawing| Row::of(spec, drawing, &mut new))
         .collect()
+}
+
+fn points_of(spec: &Spec) -> Vec<(String, String)> {
+    let points = spec.points.points.iter();
+    let words = |letter: &str, name: &str| format!("{letter} {name}").trim().to_owned();
+    points
+        .map(|point| (point.id.to_string(), words(&point.letter, &point.name)))
+        .collect()
+}
+
+fn others_of(t: Text, spec: &Spec) -> Vec<(String, String)> {
+    let drawings = spec.drawings.drawings.iter();
+    let named = drawings.map(|drawing| {
+        let view = t.name(&drawing.view).to_string();
+        let words = match drawing.title.as_str() {
+            "" => view,
+            title => title.to_owned(),
+        };
+        (drawing.id.to_string(), words)
+    });
+    named.collect()
 }
 
 pub async fn save(mut sent: Sent) -> Answer {
@@ -275,6 +283,8 @@ pub async fn save(mut sent: Sent) -> Answer {
             frame: sent.who.frame(),
             page: sent.around().await?,
             rows: typed,
+            points: points_of(&sent.draft.spec),
+            others: others_of(t, &sent.draft.spec),
             refused: Vec::new(),
             told: Vec::new(),
             files_again: !uploads.is_empty(),
@@ -287,9 +297,13 @@ pub async fn save(mut sent: Sent) -> Answer {
     }
     let mut spec = sent.draft.spec.clone();
     let world = sent.app.store.world();
-    let old = std::mem::take(&mut spec.drawings.drawings);
-    let drawings = typed.into_iter().map(|row| row.drawing(world, &old));
-    spec.drawings.drawings = drawings.collect();
+    let drawings = &mut spec.drawings.drawings;
+    *drawings = typed.into_iter().map(|row| row.drawing(world)).collect();
+    // With a drawing go the circles that led to it.
+    let kept: Vec<ItemId> = drawings.iter().map(|it| it.id.clone()).collect();
+    for drawing in drawings {
+        drawing.blow_ups.retain(|it| kept.contains(&it.drawing));
+    }
     let newest = spec.drawings.drawings.last().map(|last| last.id.clone());
     let codes: Vec<&str> = taken.warned.into_iter().map(code).collect();
     let then = match (codes.is_empty(), taken.added, newest) {
@@ -309,6 +323,8 @@ pub async fn save(mut sent: Sent) -> Answer {
         frame: sent.who.frame(),
         page: SectionPage::new(&sent.app, t, &review, sent.section, &draft).await?,
         rows: rows_of(&draft.spec),
+        points: points_of(&draft.spec),
+        others: others_of(t, &draft.spec),
         refused: taken.refused,
         told: codes
             .into_iter()
@@ -375,6 +391,8 @@ impl Taken {
                 width,
                 height,
                 marks: Vec::new(),
+                lines: Vec::new(),
+                circles: Vec::new(),
             });
         }
         Ok(())
@@ -420,55 +438,4 @@ fn warning(t: Text, code: &str) -> Option<String> {
         _ => return None,
     };
     Some(sentence.to_string())
-}
-
-/// Ten-thousandths as percent: `50`, `12.3`, `12.34`.
-fn percent(ten_thousandths: u16) -> String {
-    let (whole, rest) = (ten_thousandths / 100, ten_thousandths % 100);
-    match (rest, rest % 10) {
-        (0, _) => whole.to_string(),
-        (_, 0) => format!("{whole}.{}", rest / 10),
-        _ => format!("{whole}.{rest:02}"),
-    }
-}
-
-/// Percent from 0 to 100 with at most two decimals as ten-thousandths.
-fn ten_thousandths(typed: &str) -> Option<u16> {
-    let number = typed.strip_suffix('%').unwrap_or(typed).trim_end();
-    let (whole, rest) = number.split_once(['.', ',']).unwrap_or((number, "0"));
-    let digits = |text: &str, most: usize| {
-        (1..=most).contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit())
-    };
-    if !digits(whole, 3) || !digits(rest, 2) {
-        return None;
-    }
-    let value: u32 = format!("{whole}{rest:0<2}").parse().ok()?;
-    u16::try_from(value).ok().filter(|value| *value <= 10_000)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn percent_is_exact_both_ways() {
-        for value in 0..=10_000 {
-            assert_eq!(ten_thousandths(&percent(value)), Some(value));
-        }
-        assert_eq!(percent(1_230), "12.3");
-        assert_eq!(percent(1_203), "12.03");
-        assert_eq!(ten_thousandths("12,5 %"), Some(1_250));
-        assert_eq!(ten_thousandths("007"), Some(700));
-        for wrong in [
-            "", "%", ".5", "5.", "-1", "100.01", "101", "999", "1.234", "a", "1e1",
-        ] {
-            assert_eq!(ten_thousandths(wrong), None, "{wrong}");
-        }
-    }
-
-    #[test]
-    fn a_files_name_tells_the_view() {
-        assert_eq!(view("HT-204 Back v2.svg", &[]), View::Back);
-        assert_eq!(view("scan 3.png", &[]), View::Front);
-    }
 }
