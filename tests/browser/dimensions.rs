@@ -1,5 +1,5 @@
-//! Dimension lines and blow-ups, drawn by pointer and by the keys alone; taken back; zoomed; saved and
-//! published. Pictures that are pasted and dropped. Letters that are tidied.
+//! Dimension lines and blow-ups, drawn by pointer and by the keys alone; taken back; zoomed; saved.
+//! Pictures that are pasted and dropped. Letters that are tidied.
 
 use serde_json::{Value, json};
 use thirtyfour::Key;
@@ -75,7 +75,7 @@ async fn control(window: &Window, keys: &str) {
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
-async fn lines_are_drawn_by_pointer_and_by_keys_and_published() {
+async fn lines_are_drawn_by_pointer_and_by_keys_and_saved() {
     let stage = Stage::opens().await;
     let folder = tempfile::tempdir().expect("a temporary folder");
     let nell = founds(&stage).await;
@@ -96,9 +96,7 @@ async fn lines_are_drawn_by_pointer_and_by_keys_and_published() {
     nell.presses("Save").await;
     nell.must_see("Saved.").await;
     assert_eq!(lines(&nell).await, drawn);
-    garment::colours(&nell, &style).await;
-    garment::publishes(&nell, &style, 1, "First issue").await;
-    is_published(&nell, &style).await;
+    assert_eq!(circle(&nell).await, json!(["50 20", "11"]));
     nell.closes().await;
 }
 
@@ -302,13 +300,18 @@ async fn blows_up(window: &Window) {
     window
         .drags(at(window, 50.0, 20.0).await, at(window, 60.0, 20.0).await)
         .await;
-    let script = "const row = document.querySelector('[data-circles]').rows[0];
-        return [...row.querySelectorAll('input[aria-label]')].map((e) => e.value)";
-    assert_eq!(window.asks(script, &[]).await, json!(["50 20", "10"]));
+    assert_eq!(circle(window).await, json!(["50 20", "10"]));
     window.keys(Key::Tab + "").await;
     window.keys(Key::Up + "").await;
     window.keys(Key::Right + "").await;
-    assert_eq!(window.asks(script, &[]).await, json!(["50 20", "11"]));
+    assert_eq!(circle(window).await, json!(["50 20", "11"]));
+}
+
+/// Middle and radius of the first blow-up.
+async fn circle(window: &Window) -> Value {
+    let script = "const row = document.querySelector('[data-circles]').rows[0];
+        return [...row.querySelectorAll('input[aria-label]')].map((e) => e.value)";
+    window.asks(script, &[]).await
 }
 
 /// A letter and its rows, both ways.
@@ -321,32 +324,6 @@ async fn highlights(window: &Window) {
         return ['A Chest width', 'B Bottom width'].map((name) =>
             document.querySelector(`.mark[aria-label='${name}']`).parentElement.matches('.is-chosen'))";
     assert_eq!(window.asks(script, &[]).await, json!([true, false]));
-}
-
-async fn is_published(window: &Window, style: &str) {
-    let script = "return fetch(arguments[0]).then((answer) => answer.json())";
-    let document = window
-        .asks(script, &[&format!("{style}/revisions/1/document")])
-        .await;
-    let drawings = find(&document, "drawings");
-    let front = &drawings["drawings"][0];
-    let lines = front["lines"].as_array().expect("lines");
-    assert_eq!(lines.len(), 3, "{front}");
-    assert_eq!(lines[0]["to"], json!({"x": 8200, "y": 4400}));
-    assert!(lines[0]["via"].is_object() && lines[1].get("via").is_none());
-    assert_eq!(lines[2]["via"], json!({"x": 3400, "y": 3313}));
-    let circle = &front["blow_ups"][0];
-    assert_eq!(circle["at"], json!({"x": 5000, "y": 2000}));
-    assert_eq!(circle["radius"], 1100);
-    assert_eq!(circle["drawing"], drawings["drawings"][2]["id"]);
-}
-
-/// The section, wherever the file has it.
-fn find<'a>(document: &'a Value, section: &str) -> &'a Value {
-    match document.get(section) {
-        Some(found) => found,
-        None => &document["spec"][section],
-    }
 }
 
 /// Three hundred sheets with up to thirty letters each: none covers another, no leader crosses

@@ -128,6 +128,28 @@ on_both! {
 }
 
 on_both! {
+    async fn what_is_drawn_is_published_and_shown(db) {
+        let site = Site::new(db).await;
+        let (mut iris, _, page) = drawn(&site).await;
+        // Without script the draft shows the lines and the circle as well.
+        assert_eq!(page.all("svg.marks .dimension").len(), 2);
+        assert_eq!(page.all("svg.marks .blow-up-ring").len(), 1);
+        site.cast.brand.publishes("First issue").await.unwrap();
+        let revision = format!("{}/revisions/1", site.style);
+        let page = iris.visits(&revision).await;
+        assert_eq!(page.all(".dimension[data-item='point-b'] .dimension-head").len(), 2);
+        let detail = drawings(&site).await[1].id.clone();
+        assert_eq!(page.all(&format!("a.blow-up[href='#row-{detail}']")).len(), 1);
+        // A stands on its line; B's letter stands off, and is led to it.
+        assert_eq!(page.all("svg.marks path.leader").len(), 1);
+        let document = iris.visits(&format!("{revision}/document")).await;
+        let document = document.text();
+        assert!(document.contains(r#""via":{"x":5000,"y":9900}"#), "{document}");
+        assert!(document.contains(r#""radius":1250"#), "{document}");
+    }
+}
+
+on_both! {
     async fn what_cannot_be_drawn_is_said_beside_its_field(db) {
         let site = Site::new(db).await;
         let (mut iris, path, page) = drawn(&site).await;
