@@ -5,7 +5,7 @@ use crate::language::{FieldWords, Text};
 use crate::spec::document::{Basis, Colourways, Direction, HowToMeasure, Part, Point};
 use crate::spec::{Item, ItemId, Length, Section, Unit};
 use crate::web::both::patch::{Patch, patch};
-use crate::web::both::sheet::drawings::{Dimension, dimension};
+use crate::web::drawn::{Dimension, dimension};
 use crate::web::shape;
 
 pub struct About {
@@ -110,7 +110,9 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
             title => format!("{view} · {title}"),
         };
         let lines = drawing.lines.iter().filter(|line| line.item == *id);
-        let lines: Vec<Dimension> = lines.map(|line| dimension(drawing, line)).collect();
+        let lines: Vec<Dimension> = lines
+            .map(|line| dimension((drawing.width, drawing.height), line))
+            .collect();
         let shows_it = drawing.id == *id || !places.is_empty() || !lines.is_empty();
         shows_it.then(|| Marked {
             file: drawing.file.to_string(),
