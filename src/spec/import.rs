@@ -11,7 +11,7 @@ mod points;
 mod words;
 
 use super::Spec;
-use super::document::Section;
+use super::document::{Section, Size};
 use super::id::ItemId;
 use super::rule::NotAGrade;
 use super::sheet::{Cell, Place, Sheet};
@@ -133,6 +133,18 @@ impl Columns {
             .map(|pair| pair[0])
     }
 
+    /// The sizes that no column holds, where some hold the values of others: no point could be
+    /// read. The base size may stand alone.
+    pub fn sizes_missing<'s>(&self, spec: &'s Spec) -> Vec<&'s Size> {
+        let held = |size: &&Size| self.of(&Field::Size(size.id.clone())).is_some();
+        let sizes = || spec.sizes.sizes.iter();
+        let base = |size: &Size| Some(&size.id) == spec.header.base_size.as_ref();
+        match sizes().filter(held).all(base) {
+            true => Vec::new(),
+            false => sizes().filter(|size| !held(size)).collect(),
+        }
+    }
+
     /// Whether rows can be told from each other at all.
     pub fn tells_rows(&self) -> bool {
         self.of(&Field::Letter).is_some() || self.of(&Field::Name).is_some()
@@ -224,11 +236,14 @@ pub fn read(
         Section::Materials => materials::read(&mut reader, spec, new_id),
         _ => (spec.clone(), 0),
     };
+    let (mut left, mut told) = (reader.left, reader.told);
+    left.sort_by_key(|trouble| trouble.place);
+    told.sort_by_key(|trouble| trouble.place);
     Outcome {
         spec,
         rows,
-        left: reader.left,
-        told: reader.told,
+        left,
+        told,
     }
 }
 

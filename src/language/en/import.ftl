@@ -24,6 +24,7 @@ import-column-head = Column { $column }: { $head }
 import-leave-out = leave out
 import-preview = See what would change
 import-field-twice = Two columns hold “{ $field }”. Choose one of them.
+import-no-column = No column holds the values of { $sizes }. Choose one for each size, or leave all sizes out.
 import-no-names = Say which column holds the letters or the names: rows are told by them.
 import-how = How to measure
 import-tolerance = Tolerance, minus and plus

@@ -174,16 +174,16 @@ fn what_cannot_be_read_is_named_by_its_cell_and_its_row_is_left() {
     assert_eq!(
         shown(&outcome),
         [
+            ("D2".to_owned(), &Why::Length(NotALength::NotANumber)),
+            ("C3".to_owned(), &Why::UnknownWord(Field::Basis)),
+            ("G4".to_owned(), &Why::SizesMissing(vec!["M".to_owned()])),
+            ("G5".to_owned(), &Why::NotAMultiple(step)),
             (
                 "A6".to_owned(),
                 &Why::LetterTwice(Place { row: 1, column: 0 })
             ),
             ("B7".to_owned(), &Why::OnlyAName),
             ("C8".to_owned(), &Why::Nameless),
-            ("D2".to_owned(), &Why::Length(NotALength::NotANumber)),
-            ("C3".to_owned(), &Why::UnknownWord(Field::Basis)),
-            ("G4".to_owned(), &Why::SizesMissing(vec!["M".to_owned()])),
-            ("G5".to_owned(), &Why::NotAMultiple(step)),
         ]
     );
     assert_eq!(outcome.rows, 1);
@@ -299,4 +299,20 @@ fn a_list_of_materials_is_read_over_the_one_that_is_there() {
     assert_eq!(shell.consumption.unit, Some(Measured::Metre));
     assert_eq!(tape.composition[1].fibre, Some(Fibre::Elastane));
     assert_eq!(tape.consumption.unit, Some(Measured::Metre));
+}
+
+#[test]
+fn sizes_have_a_column_each_or_the_base_size_stands_alone() {
+    let spec = spec();
+    let missing = |heads: &str| -> Vec<String> {
+        let sheet = read_csv(&format!("Letter,Name,{heads}\n")).unwrap();
+        let columns = guess(&sheet, Section::Points, &spec);
+        let missing = columns.sizes_missing(&spec).into_iter();
+        missing.map(|size| size.code.clone()).collect()
+    };
+    assert_eq!(missing("XS,S,M,L,XL"), [""; 0]);
+    assert_eq!(missing("M"), [""; 0]);
+    assert_eq!(missing("Base"), [""; 0]);
+    assert_eq!(missing("S,M"), ["XS", "L", "XL"]);
+    assert_eq!(missing("S"), ["XS", "M", "L", "XL"]);
 }

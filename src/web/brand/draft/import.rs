@@ -271,6 +271,12 @@ impl Chosen {
                 t.say("import-field-twice").with("field", field),
             );
         }
+        let missing = self.columns.sizes_missing(&step.draft.spec);
+        if step.section == Section::Points && !missing.is_empty() {
+            let codes: Vec<&str> = missing.iter().map(|size| size.code.as_str()).collect();
+            let sizes = codes.join(", ");
+            errors.add("columns", t.say("import-no-column").with("sizes", sizes));
+        }
         if !self.columns.tells_rows() {
             errors.add("columns", t.say("import-no-names"));
         }
