@@ -121,7 +121,7 @@ fn a_child_without_a_parent_ends_by_itself() {
     let length = svg.len();
     writeln!(
         stdin,
-        "{{\"kind\":\"drawing\",\"length\":{length},\"memory\":1073741824,\"seconds\":1}}"
+        "{{\"task\":{{\"pictures\":\"drawing\"}},\"length\":{length},\"memory\":1073741824,\"seconds\":1}}"
     )
     .unwrap();
     stdin.write_all(&svg).unwrap();
