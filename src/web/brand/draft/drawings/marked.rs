@@ -221,7 +221,7 @@ impl Circle {
         if spot(&circle.at).is_none() {
             errors.add(circle.field("at"), t.say("error-spot"));
         }
-        if !ten_thousandths(&circle.radius).is_some_and(|radius| radius > 0) {
+        if ten_thousandths(&circle.radius).is_none_or(|radius| radius == 0) {
             errors.add(circle.field("radius"), t.say("error-blow-up-radius"));
         }
         circle
