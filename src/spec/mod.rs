@@ -23,6 +23,7 @@ pub mod rule;
 pub mod safety;
 pub mod schema;
 pub mod sheet;
+pub mod start;
 pub mod stitch;
 pub mod table;
 pub mod units;
