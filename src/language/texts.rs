@@ -35,6 +35,7 @@ macro_rules! areas {
             "sheet"
             "sheets"
             "sign-in"
+            "starts"
             "styles"
             "threads"
             "words"

@@ -8,6 +8,7 @@ use axum::response::{IntoResponse, Response};
 
 use super::problem::Problem;
 use crate::spec::Digest;
+use crate::spec::start::STARTS;
 
 struct Asset {
     name: &'static str,
@@ -17,24 +18,36 @@ struct Asset {
     version: String,
 }
 
+impl Asset {
+    fn new(name: &'static str, media_type: &'static str, content: &'static str) -> Asset {
+        Asset {
+            name,
+            media_type,
+            content,
+            version: Digest::of(content.as_bytes()).as_str()[..16].to_owned(),
+        }
+    }
+}
+
 macro_rules! assets {
     ($($name:literal $media_type:literal [$($file:literal)*];)*) => {
-        static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| vec![$({
-            let content = concat!($(include_str!(concat!("../../static/", $file))),*);
-            Asset {
-                name: $name,
-                media_type: $media_type,
-                content,
-                version: Digest::of(content.as_bytes()).as_str()[..16].to_owned(),
-            }
-        }),*]);
+        static ASSETS: LazyLock<Vec<Asset>> = LazyLock::new(|| {
+            let mut assets = vec![$({
+                let content = concat!($(include_str!(concat!("../../static/", $file))),*);
+                Asset::new($name, $media_type, content)
+            }),*];
+            // Flats of the starts, which the page where a style is begun shows.
+            let flats = STARTS.iter().map(|start| &start.flats[0]);
+            assets.extend(flats.map(|flat| Asset::new(flat.name, "image/svg+xml", flat.svg)));
+            assets
+        });
     };
 }
 
 assets! {
     // One sheet instead of twelve: on a slow line every further file costs a round trip.
     "look.css" "text/css; charset=utf-8" [
-        "fellseam.css" "frame.css" "form.css" "group.css" "table.css" "grid.css" "drawing.css" "sheet.css"
+        "fellseam.css" "frame.css" "form.css" "group.css" "table.css" "starts.css" "grid.css" "drawing.css" "sheet.css"
         "measure.css" "thread.css" "exchange.css" "tray.css"
     ];
     "print.css" "text/css; charset=utf-8" ["print.css"];

@@ -77,6 +77,7 @@ routes! {
         post "/styles" brand::styles::create,
         get "/styles/{style}/history/{section}" brand::history::show,
         post "/styles/{style}/history/{section}" brand::history::restore,
+        post "/styles/{style}/start" brand::starts::keep,
         get "/styles/{style}/copy" brand::copy::show,
         post "/styles/{style}/copy" brand::copy::submit,
         get "/styles/{style}/draft/{section}" brand::draft::show,

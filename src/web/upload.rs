@@ -20,6 +20,15 @@ pub struct Drawn {
     pub warnings: Vec<Warning>,
 }
 
+/// A drawing that is kept and that no style uses yet.
+pub struct Kept {
+    drawn: Drawn,
+    name: String,
+    media_type: &'static str,
+    size: usize,
+    pictures: Vec<NewPicture>,
+}
+
 /// Keeps the original of a drawing and the pictures made of it, for the draft of the style.
 ///
 /// Errors: [`Problem::Upload`] says why the file cannot be taken.
@@ -28,28 +37,54 @@ pub async fn drawing(
     permit: &StylePermit<act::Write>,
     upload: Upload,
 ) -> Result<Drawn, Problem> {
-    let rendered = app.renderer.render(Kind::Drawing, &upload.bytes).await?;
-    let size = upload.bytes.len();
-    let file = app.files.put(upload.bytes).await?;
-    let pictures = keep(app, rendered.pictures).await?;
-    let new = NewFile {
-        digest: &file,
-        kind: FileKind::Drawing,
+    keep_drawing(app, upload.name, upload.bytes)
+        .await?
+        .used_by(app, permit)
+        .await
+}
+
+/// Keeps the original of a drawing and the pictures made of it, before there is a style for it.
+///
+/// Errors: [`Problem::Upload`] says why the file cannot be taken.
+pub async fn keep_drawing(app: &App, name: String, bytes: Vec<u8>) -> Result<Kept, Problem> {
+    let rendered = app.renderer.render(Kind::Drawing, &bytes).await?;
+    let size = bytes.len();
+    let file = app.files.put(bytes).await?;
+    Ok(Kept {
+        drawn: Drawn {
+            file,
+            width: rendered.width,
+            height: rendered.height,
+            warnings: rendered.warnings,
+        },
+        name,
         media_type: rendered.media.mime(),
-        name: &upload.name,
         size,
-        width: rendered.width,
-        height: rendered.height,
-        taken: None,
-        pictures: &pictures,
-    };
-    app.store.add_drawing(permit, new).await?;
-    Ok(Drawn {
-        file,
-        width: rendered.width,
-        height: rendered.height,
-        warnings: rendered.warnings,
+        pictures: keep(app, rendered.pictures).await?,
     })
+}
+
+impl Kept {
+    /// Makes it known as a drawing of the style's draft.
+    pub async fn used_by(
+        self,
+        app: &App,
+        permit: &StylePermit<act::Write>,
+    ) -> Result<Drawn, Problem> {
+        let new = NewFile {
+            digest: &self.drawn.file,
+            kind: FileKind::Drawing,
+            media_type: self.media_type,
+            name: &self.name,
+            size: self.size,
+            width: self.drawn.width,
+            height: self.drawn.height,
+            taken: None,
+            pictures: &self.pictures,
+        };
+        app.store.add_drawing(permit, new).await?;
+        Ok(self.drawn)
+    }
 }
 
 /// Keeps the pictures made of a photograph, and gives the name that a message brings it by. Of the

@@ -51,6 +51,7 @@ const TABLE: &str = "
     GET  /styles/{style}                                   s y y y y y x x
     GET  /styles/{style}/history/{section}                 s y y y x x x x
     POST /styles/{style}/history/{section}                 s y y n x x x x
+    POST /styles/{style}/start                             s y y n x x x x
     GET  /styles/{style}/copy                              s y y n x x x x
     POST /styles/{style}/copy                              s y y n x x x x
     GET  /styles/{style}/draft/{section}                   s y y y x x x x
@@ -152,6 +153,7 @@ fn a_factory_gets_404_where_there_is_something_for_the_brand_alone() {
         let factory = &letters[4..6];
         let drafts = path.contains("/draft/")
             || path.ends_with("/copy")
+            || path.ends_with("/start")
             || path.contains("/history/")
             || path.ends_with("/publish");
         assert!(!drafts || factory == ['x', 'x'], "{method} {path}");

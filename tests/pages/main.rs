@@ -29,6 +29,7 @@ mod publish;
 mod revision;
 mod rounds;
 mod sheets;
+mod starts;
 mod style;
 mod sections;
 mod styles;

@@ -32,6 +32,8 @@ struct StylePage {
     name: StyleName,
     side: Side,
     copied_from: Option<StyleCopy>,
+    /// Others may begin with it.
+    is_start: bool,
     /// The sections of the draft; empty for a factory.
     draft: Vec<Step>,
     /// The draft says something else than the newest revision.
@@ -150,16 +152,17 @@ async fn style(
     let t = who.t;
     let store = &app.store;
     let revisions = store.revisions(permit).await?;
-    let (draft, draft_differs, copied_from) = match permit.also::<act::Review>() {
+    let (draft, draft_differs, copied_from, is_start) = match permit.also::<act::Review>() {
         Ok(review) => {
             let draft = store.draft(&review).await?;
             let newest = revisions.first();
             let differs = newest.is_none_or(|newest| newest.frozen.spec != draft.spec);
             let findings = check(&draft.spec, &grade(&draft.spec));
             let from = store.copied_from(&review).await?;
-            (steps(&draft.spec, &findings), differs, from)
+            let start = store.is_start(&review).await?;
+            (steps(&draft.spec, &findings), differs, from, start)
         }
-        Err(_) => (Vec::new(), false, None),
+        Err(_) => (Vec::new(), false, None, false),
     };
     let shares = store.shares(permit).await?;
     let others = match permit.also::<act::ShareWith>() {
@@ -193,6 +196,7 @@ async fn style(
         draft,
         draft_differs,
         copied_from,
+        is_start,
         threads: threads
             .into_iter()
             .filter(|thread| thread.facts.waits_for().is_some())

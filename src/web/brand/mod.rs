@@ -8,4 +8,5 @@ mod numbering;
 pub mod numbers;
 pub mod round;
 pub mod publish;
+pub mod starts;
 pub mod styles;

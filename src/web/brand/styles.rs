@@ -4,9 +4,9 @@ use askama::Template;
 use axum::extract::State;
 
 use super::numbering::{Begin, Numbering};
+use super::starts::{Choice, Chosen, choices, hand_over};
 use crate::access::{Permit, act, grant};
 use crate::language::Text;
-use crate::spec::Spec;
 use crate::store::StyleCard;
 use crate::web::App;
 use crate::web::form::{Errors, Form};
@@ -26,6 +26,9 @@ struct StylesPage {
     number: String,
     name: String,
     numbering: Numbering,
+    /// What it may begin with, and the value that is chosen.
+    starts: Vec<Choice>,
+    start: String,
     errors: Errors,
 }
 
@@ -37,22 +40,24 @@ pub async fn create(may: May<act::Create>, State(app): State<App>, form: Form) -
     let browse = grant::<act::Browse>(&may.who.session.actor)?;
     let mut errors = Errors::default();
     let numbering = Numbering::read(&app, &browse).await?;
-    let begun = Begin {
+    let actor = &may.who.session.actor;
+    let chosen = Chosen::read(&app, actor, form.fields.text("start")).await?;
+    let flats = chosen.keep_flats(&app).await?;
+    let begin = Begin {
         app: &app,
         t: may.who.t,
         permit: &may.permit,
         fields: &form.fields,
-        from: None,
+        from: chosen.from.as_ref(),
     };
-    if let Some(style) = begun
-        .style(&numbering, Spec::default(), &mut errors)
-        .await?
-    {
+    if let Some(style) = begin.style(&numbering, chosen.spec, &mut errors).await? {
+        hand_over(&app, actor, &style, flats).await?;
         return go(&format!("/styles/{style}/draft/header?said=made"));
     }
     page_again(&StylesPage {
         number: form.fields.text("number").to_owned(),
         name: form.fields.text("name").to_owned(),
+        start: form.fields.text("start").to_owned(),
         errors,
         ..styles(&browse, &may.who, &app).await?
     })
@@ -67,6 +72,8 @@ async fn styles(permit: &Permit<act::Browse>, who: &Who, app: &App) -> Result<St
         number: String::new(),
         name: String::new(),
         numbering: Numbering::read(app, permit).await?,
+        starts: choices(app, who.t, permit).await?,
+        start: String::new(),
         errors: Errors::default(),
     })
 }
