@@ -7,7 +7,6 @@ mod read;
 mod write;
 
 use std::fmt;
-use std::iter::Sum;
 use std::ops::{Add, Neg, Sub};
 
 use serde::{Deserialize, Serialize};
@@ -249,12 +248,6 @@ impl Neg for Length {
 
     fn neg(self) -> Length {
         Length(-self.0)
-    }
-}
-
-impl Sum for Length {
-    fn sum<I: Iterator<Item = Length>>(lengths: I) -> Length {
-        lengths.fold(Length::ZERO, Add::add)
     }
 }
 

@@ -417,6 +417,11 @@ fn a_change_touches_what_it_shows() {
         touched_by(|s| s.drawings.drawings[0].markers[2].x = 1),
         ["drawing-front", "marker-c", "point-c"]
     );
+    // The letter that now stands for another point changes both.
+    assert_eq!(
+        touched_by(|s| s.drawings.drawings[0].markers[2].item = id("point-a")),
+        ["drawing-front", "marker-c", "point-a", "point-c"]
+    );
     assert_eq!(
         touched_by(|s| *cell(s, "colourway-ink", "part-2") = Cell::None {}),
         ["colourway-ink", "part-2"]

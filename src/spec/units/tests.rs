@@ -195,6 +195,27 @@ fn rounding_goes_half_away_from_zero_once() {
 }
 
 #[test]
+fn a_step_that_is_none_rounds_nothing() {
+    for step in [Length::ZERO, cm("-0.5")] {
+        assert_eq!(cm("2.24").rounded(step), cm("2.24"));
+        assert_eq!(cm("2.24").truncated(step), cm("2.24"));
+        assert_eq!(cm("2.24").halved(step), cm("1.12"));
+        assert_eq!(cm("2.24").tolerance_halved(step), cm("1.12"));
+        assert!(!cm("2").is_multiple_of(step));
+    }
+    assert!(cm("2").is_multiple_of(cm("0.5")) && cm("-2").is_multiple_of(cm("0.5")));
+    assert!(!cm("2.1").is_multiple_of(cm("0.5")));
+}
+
+#[test]
+fn a_unit_is_found_by_its_name() {
+    for unit in Unit::ALL {
+        assert_eq!(Unit::from_name(unit.name()), Some(unit));
+    }
+    assert_eq!(Unit::from_name("in"), None);
+}
+
+#[test]
 fn a_converted_tolerance_is_never_wider() {
     assert_eq!(cm("1").tolerance_in(Unit::Inch), inches("3/8"));
     assert_eq!(cm("0.5").tolerance_in(Unit::Inch), inches("3/16"));
