@@ -59,7 +59,7 @@ pub struct Fetchable {
 }
 
 /// What is known of a file that stands in a style.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
 pub struct StyleFile {
     pub digest: Digest,
     /// As the sender's machine called it.

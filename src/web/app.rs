@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use tokio::sync::watch;
 
+use super::both::sheet::Sheets;
 use super::cached::Kept;
 use super::limit::Limiter;
 use super::password::Passwords;
@@ -65,6 +66,7 @@ pub struct Parts {
     pub passwords: Passwords,
     pub attempts: Limiter,
     pub kept: Kept,
+    pub sheets: Sheets,
     pub notify: Notify,
     /// Becomes true when the program stops: answers that have no end then end.
     pub stopping: watch::Sender<bool>,
@@ -83,6 +85,7 @@ impl App {
             passwords: Passwords::default(),
             attempts: Limiter::default(),
             kept: Kept::default(),
+            sheets: Sheets::default(),
         }))
     }
 

@@ -1,5 +1,7 @@
 //! A published revision: the page that a factory makes a style from.
 
+use std::sync::Arc;
+
 use askama::Template;
 use axum::extract::{Path, State};
 use axum::http::{HeaderMap, StatusCode, header};
@@ -37,7 +39,7 @@ struct RevisionPage {
     name: String,
     by: String,
     reason: String,
-    sheet: Sheet,
+    sheet: Arc<Sheet>,
     accepted: Vec<AcceptedLine>,
     /// Every other revision, newest first.
     others: Vec<OtherRevision>,
@@ -176,8 +178,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         threads: &threads,
         files: &files,
     };
-    let sheet = Sheet::of(t, &frozen, beside);
-    let figures = sheet.figures();
+    let made = app.sheets.of(t, &card.digest, &frozen, beside);
     let deal = |share: &Shared| -> Option<Deal> {
         let given = |side: Side| {
             signatures.iter().any(|it| {
@@ -206,7 +207,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
             },
             subject_id: card.id.as_str(),
             digest: &card.digest,
-            figures: &figures,
+            figures: &made.figures,
             spec: &frozen.spec,
             org: &share.org,
             org_name: &share.name,
@@ -242,7 +243,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
             .then(|| act::Acknowledge::ROLES.contains(&permit.role())),
         acknowledged: last.filter(|_| !own),
         card: card.clone(),
-        sheet,
+        sheet: made.sheet.clone(),
         deals,
     })
 }

@@ -7,6 +7,7 @@ mod construction;
 pub mod drawings;
 mod dyeing;
 mod labels;
+mod made;
 mod materials;
 mod packing;
 mod points;
@@ -31,6 +32,7 @@ use construction::{CalloutRow, LineRow};
 use drawings::Figure;
 use dyeing::Dyeing;
 use labels::{CareLine, CompositionText, LabelCard};
+pub use made::Sheets;
 use materials::MaterialRow;
 use packing::Packing;
 use points::{LengthRow, PointRow};
@@ -182,8 +184,7 @@ struct Writer<'a> {
     old: Option<&'a Frozen>,
     /// Every item of it.
     known: BTreeSet<&'a ItemId>,
-    /// Open threads by their item: how many wait for a word, and how many are must-fixes.
-    open: BTreeMap<&'a ItemId, (usize, usize)>,
+    open: Open,
     files: &'a [StyleFile],
     unit: Unit,
     other: Unit,
@@ -349,12 +350,15 @@ impl About {
     }
 }
 
-fn open(threads: &[Thread], number: u32) -> BTreeMap<&ItemId, (usize, usize)> {
-    let mut open = BTreeMap::<_, (usize, usize)>::new();
+/// Open threads by their item: how many wait for a word, and how many are must-fixes.
+type Open = BTreeMap<ItemId, (usize, usize)>;
+
+fn open(threads: &[Thread], number: u32) -> Open {
+    let mut open = Open::new();
     for thread in threads {
         let waits = matches!(thread.state, State::Open | State::Answered);
         let question = thread.kind != Kind::MustFix && waits;
-        let of_item = open.entry(&thread.item).or_default();
+        let of_item = open.entry(thread.item.clone()).or_default();
         of_item.0 += usize::from(question);
         of_item.1 += usize::from(thread.is_must_fix_open_in(number));
     }

@@ -1,8 +1,11 @@
+use std::sync::Arc;
+
 use super::*;
+use crate::exchange::Side;
 use crate::language::Language;
 use crate::spec::document::*;
 use crate::spec::example::half_zip;
-use crate::spec::{DecimalSign, Digest, Spec, StyleId, Time, grade};
+use crate::spec::{DecimalSign, Digest, OrgId, PersonId, Spec, StyleId, ThreadId, Time, grade};
 
 fn frozen(spec: Spec) -> Frozen {
     Frozen {
@@ -77,4 +80,40 @@ fn what_stands_beside_it_does_not_change_what_was_read() {
     assert!(sheet.artworks[0].picture.is_some());
     let alone = Sheet::of(t, &frozen, Beside::default());
     assert_eq!(sheet.figures(), alone.figures());
+}
+
+#[test]
+fn a_sheet_is_made_again_only_for_what_it_shows() {
+    let spec = half_zip(Digest::of(b"front"));
+    let item = spec.points.points[0].id.clone();
+    let (first, mut second) = (frozen(spec.clone()), frozen(spec));
+    second.number = 2;
+    let (t, sheets) = (Language::English.text(), Sheets::default());
+    let digest = Digest::of(b"second");
+    let of = |beside| sheets.of(t, &digest, &second, beside);
+    let alone = of(Beside::default());
+    assert!(Arc::ptr_eq(&alone, &of(Beside::default())));
+    let beside = Beside {
+        acknowledged: Some(&first),
+        ..Beside::default()
+    };
+    assert!(!Arc::ptr_eq(&alone, &of(beside)));
+    let threads = [Thread {
+        id: ThreadId::new("thread"),
+        kind: Kind::Question,
+        state: State::Open,
+        factory: OrgId::new("factory"),
+        item,
+        raised_on: 2,
+        asker: PersonId::new("asker"),
+        asker_org: OrgId::new("factory"),
+        asker_side: Side::Factory,
+    }];
+    let asked = of(Beside {
+        threads: &threads,
+        ..Beside::default()
+    });
+    assert_eq!(asked.sheet.rows[0].head.about.questions, 1);
+    assert_eq!(alone.sheet.rows[0].head.about.questions, 0);
+    assert_eq!(alone.figures, asked.figures);
 }
