@@ -11,6 +11,7 @@ nav-people = People
 nav-me = My page
 
 language-label = Language
+language-unchecked = Written by the program’s makers and not yet checked by a native speaker: { $languages }.
 name-erased = (name erased)
 
 ## What the form before this page has done
