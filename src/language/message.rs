@@ -65,7 +65,9 @@ impl Message {
     /// than the page's.
     pub fn lang(&self) -> &'static str {
         let found = self.found.as_ref();
-        found.map_or(Language::ORIGINAL, |(language, ..)| *language).tag()
+        found
+            .map_or(Language::ORIGINAL, |(language, ..)| *language)
+            .tag()
     }
 }
 

@@ -33,6 +33,7 @@ macro_rules! read_by_all {
             "ledger"
             "names"
             "people"
+            "phrases"
             "refusals"
             "revision"
             "rounds"
@@ -180,8 +181,8 @@ fn build(language: Language) -> Bundle {
         bundle.set_transform(Some(pseudo));
     }
     for (_, content) in language.files() {
-        let resource = FluentResource::try_new(content.to_owned())
-            .unwrap_or_else(|(usable, _errors)| usable);
+        let resource =
+            FluentResource::try_new(content.to_owned()).unwrap_or_else(|(usable, _errors)| usable);
         // Fails only for ids that are already there; the first one stands.
         let _ = bundle.add_resource(resource);
     }

@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ হলো আপনার ভাষায় প্রোগ্রামের শব্দ, মাতৃভাষীর যাচাই হয়নি। ব্র্যান্ড যা লিখেছে তাই চূড়ান্ত।
+
 ## Drawings
 
 drawing-larger = বড় করে: { $drawing }

@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ es la palabra del programa en su idioma, sin revisar por un hablante nativo. Vale lo que escribió la marca.
+
 ## Drawings
 
 drawing-larger = Ampliado: { $drawing }

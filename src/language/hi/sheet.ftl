@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ आपकी भाषा में प्रोग्राम का शब्द है, मातृभाषी ने नहीं जाँचा। ब्रांड ने जो लिखा वही मान्य है।
+
 ## Drawings
 
 drawing-larger = बड़ा: { $drawing }

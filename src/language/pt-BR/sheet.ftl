@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ é a palavra do programa na sua língua, não conferida por falante nativo. Vale o que a marca escreveu.
+
 ## Drawings
 
 drawing-larger = Ampliado: { $drawing }

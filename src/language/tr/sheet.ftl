@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ programın sizin dilinizdeki sözüdür, ana dili olan biri denetlemedi. Markanın yazdığı geçerlidir.
+
 ## Drawings
 
 drawing-larger = Büyük: { $drawing }

@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ là từ của chương trình bằng tiếng của bạn, chưa được người bản ngữ kiểm tra. Lời của nhãn hàng mới là chuẩn.
+
 ## Drawings
 
 drawing-larger = Phóng to: { $drawing }

@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ 是程序给出的你的语言的词，未经母语者核对。以品牌方所写为准。
+
 ## Drawings
 
 drawing-larger = 放大图：{ $drawing }
