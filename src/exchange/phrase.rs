@@ -11,6 +11,9 @@ use crate::spec::decimal::Decimal;
 use crate::spec::units::Entered;
 use crate::spec::{Item, ItemId, Spec};
 
+/// What the language of a message is that holds one: none (BCP 47, *no linguistic content*).
+pub const LANGUAGE: &str = "zxx";
+
 /// What a sentence is for; the list to choose from is in this order.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Group {
@@ -281,6 +284,14 @@ impl Said {
             }
         }
         Ok(Said { phrase, filled })
+    }
+
+    /// What it names of the spec.
+    pub fn items(&self) -> impl Iterator<Item = &ItemId> {
+        self.filled.iter().filter_map(|filled| match filled {
+            Filled::Item(id) | Filled::Material(id) | Filled::Size(id) => Some(id),
+            _ => None,
+        })
     }
 
     /// What a message holds and the ledger hashes: canonical JSON of the id and the slots by name.

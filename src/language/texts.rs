@@ -21,11 +21,13 @@ macro_rules! files {
     };
 }
 
-/// The areas that a factory reads, and both sides: in the folder of every language.
+/// The areas that a factory reads, and both sides: in the folder of every language. Of the checks it
+/// reads the warnings that a brand has accepted; errors keep a draft from it.
 macro_rules! read_by_all {
     ($tag:literal) => {
         files!($tag:
             "changes"
+            "checks"
             "errors"
             "fields"
             "frame"
@@ -52,7 +54,6 @@ macro_rules! read_by_all {
 macro_rules! written_by_the_brand {
     ($tag:literal) => {
         files!($tag:
-            "checks"
             "draft"
             "drawings"
             "import"

@@ -80,6 +80,10 @@ const TABLE: &str = "
     GET  /styles/{style}/threads/{thread}                  s y y y y y x x
     POST /styles/{style}/threads/{thread}/messages         s y y n y y x x
     POST /styles/{style}/threads/{thread}/move             s y y n y y x x
+    GET  /styles/{style}/threads/{thread}/ready            s y y n y y x x
+    POST /styles/{style}/threads/{thread}/ready            s y y n y y x x
+    GET  /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
+    POST /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
     GET  /styles/{style}/rounds/new                        s y y n x x x x
     POST /styles/{style}/rounds                            s y y n x x x x
     GET  /styles/{style}/rounds/{round}                    s y y y y y x x

@@ -26,6 +26,7 @@ mod numbers;
 mod people;
 mod proxy;
 mod publish;
+mod ready;
 mod revision;
 mod rounds;
 mod sheets;

@@ -87,6 +87,26 @@ ask-send = পাঠান
 ask-alone = এই স্টাইল এখনো কোনো ফ্যাক্টরির সাথে শেয়ার হয়নি, তাই জিজ্ঞেস করার কেউ নেই।
 ask-alone-share = স্টাইল শেয়ার করুন
 
+## Ready sentences
+
+ready-title = তৈরি বাক্য
+ready-what = অন্য পক্ষ বাক্যটি নিজের ভাষায় পড়বে।
+ready-how = একটি যেমন আছে পাঠান, অথবা একটি বেছে যা বাকি তা লিখুন।
+ready-other = অন্য বাক্য
+ready-mark = তৈরি বাক্য
+ready-slot-length = মাপ, { $unit }
+ready-slot-spec = স্পেকের মাপ, { $unit }
+ready-slot-item = কী নিয়ে
+ready-slot-other = অন্যটি
+ready-slot-material = ম্যাটেরিয়াল
+ready-slot-size = সাইজ
+ready-slot-date = তারিখ
+ready-slot-until = পর্যন্ত
+ready-slot-count = সংখ্যা
+ready-slot-percent = শতাংশ
+ready-slot-revision = রিভিশন
+ready-slot-wrong = এটি এখানে মেলে না। আবার লিখুন বা বাছুন।
+
 ## Live pages
 
 live-new = এই পাতায় নতুন কিছু এসেছে।

@@ -87,6 +87,26 @@ ask-send = Enviar
 ask-alone = Este modelo todavía no se comparte con ninguna fábrica, así que no hay a quién preguntar.
 ask-alone-share = Compartir el modelo
 
+## Ready sentences
+
+ready-title = Frases listas
+ready-what = La otra parte lee la frase en su propio idioma.
+ready-how = Envíe una como está o elija una y complete lo que falta.
+ready-other = Otra frase
+ready-mark = frase lista
+ready-slot-length = Medida, { $unit }
+ready-slot-spec = Lo que dice la ficha, { $unit }
+ready-slot-item = Sobre qué
+ready-slot-other = Y el otro
+ready-slot-material = Material
+ready-slot-size = Talla
+ready-slot-date = Fecha
+ready-slot-until = Hasta
+ready-slot-count = Número
+ready-slot-percent = Por ciento
+ready-slot-revision = Revisión
+ready-slot-wrong = Esto no encaja aquí. Escríbalo o elíjalo otra vez.
+
 ## Live pages
 
 live-new = Hay algo nuevo en esta página.

@@ -87,6 +87,26 @@ ask-send = भेजें
 ask-alone = यह स्टाइल अभी किसी फ़ैक्टरी के साथ साझा नहीं है, इसलिए पूछने के लिए कोई नहीं है।
 ask-alone-share = स्टाइल साझा करें
 
+## Ready sentences
+
+ready-title = तैयार वाक्य
+ready-what = दूसरा पक्ष वाक्य अपनी भाषा में पढ़ेगा।
+ready-how = एक जैसा है वैसा भेजें, या एक चुनकर जो बाकी है भरें।
+ready-other = दूसरा वाक्य
+ready-mark = तैयार वाक्य
+ready-slot-length = नाप, { $unit }
+ready-slot-spec = स्पेक का नाप, { $unit }
+ready-slot-item = किस बारे में
+ready-slot-other = दूसरी चीज़
+ready-slot-material = मटीरियल
+ready-slot-size = साइज़
+ready-slot-date = तारीख़
+ready-slot-until = तक
+ready-slot-count = संख्या
+ready-slot-percent = प्रतिशत
+ready-slot-revision = रिवीज़न
+ready-slot-wrong = यह यहाँ ठीक नहीं है। फिर से लिखें या चुनें।
+
 ## Live pages
 
 live-new = इस पेज पर कुछ नया है।

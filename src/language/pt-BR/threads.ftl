@@ -87,6 +87,26 @@ ask-send = Enviar
 ask-alone = Este modelo não foi compartilhado com nenhuma fábrica ainda, então não há a quem perguntar.
 ask-alone-share = Compartilhar o modelo
 
+## Ready sentences
+
+ready-title = Frases prontas
+ready-what = O outro lado lê a frase no seu próprio idioma.
+ready-how = Envie uma como está ou escolha uma e preencha o que falta.
+ready-other = Outra frase
+ready-mark = frase pronta
+ready-slot-length = Medida, { $unit }
+ready-slot-spec = O que a ficha diz, { $unit }
+ready-slot-item = Sobre o quê
+ready-slot-other = E o outro
+ready-slot-material = Material
+ready-slot-size = Tamanho
+ready-slot-date = Data
+ready-slot-until = Até
+ready-slot-count = Número
+ready-slot-percent = Por cento
+ready-slot-revision = Revisão
+ready-slot-wrong = Isto não serve aqui. Escreva ou escolha de novo.
+
 ## Live pages
 
 live-new = Há novidade nesta página.

@@ -87,6 +87,26 @@ ask-send = Gönder
 ask-alone = Bu model henüz hiçbir fabrikayla paylaşılmadı; soracak kimse yok.
 ask-alone-share = Modeli paylaş
 
+## Ready sentences
+
+ready-title = Hazır cümleler
+ready-what = Karşı taraf cümleyi kendi dilinde okur.
+ready-how = Birini olduğu gibi gönderin ya da birini seçip eksiklerini doldurun.
+ready-other = Başka bir cümle
+ready-mark = hazır cümle
+ready-slot-length = Ölçü, { $unit }
+ready-slot-spec = Spekteki değer, { $unit }
+ready-slot-item = Neyle ilgili
+ready-slot-other = Öteki
+ready-slot-material = Malzeme
+ready-slot-size = Beden
+ready-slot-date = Tarih
+ready-slot-until = Bitiş
+ready-slot-count = Sayı
+ready-slot-percent = Yüzde
+ready-slot-revision = Revizyon
+ready-slot-wrong = Bu buraya uymuyor. Yeniden yazın ya da seçin.
+
 ## Live pages
 
 live-new = Bu sayfada yeni bir şey var.

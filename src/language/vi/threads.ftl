@@ -87,6 +87,26 @@ ask-send = Gửi
 ask-alone = Mã hàng này chưa chia sẻ với nhà máy nào nên chưa có ai để hỏi.
 ask-alone-share = Chia sẻ mã hàng
 
+## Ready sentences
+
+ready-title = Câu soạn sẵn
+ready-what = Bên kia đọc câu này bằng tiếng của họ.
+ready-how = Gửi ngay một câu, hoặc chọn một câu và điền chỗ trống.
+ready-other = Câu khác
+ready-mark = câu soạn sẵn
+ready-slot-length = Số đo, { $unit }
+ready-slot-spec = Thông số, { $unit }
+ready-slot-item = Về mục nào
+ready-slot-other = Mục kia
+ready-slot-material = Nguyên phụ liệu
+ready-slot-size = Cỡ
+ready-slot-date = Ngày
+ready-slot-until = Đến ngày
+ready-slot-count = Số lượng
+ready-slot-percent = Phần trăm
+ready-slot-revision = Phiên bản
+ready-slot-wrong = Nội dung này không hợp. Hãy ghi hoặc chọn lại.
+
 ## Live pages
 
 live-new = Trang này có nội dung mới.

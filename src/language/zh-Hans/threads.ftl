@@ -87,6 +87,26 @@ ask-send = 发送
 ask-alone = 此款式还没有共享给工厂，没有人可问。
 ask-alone-share = 共享款式
 
+## Ready sentences
+
+ready-title = 现成句子
+ready-what = 对方以自己的语言看到这句话。
+ready-how = 可直接发送，或选一句并填写所缺内容。
+ready-other = 换一句
+ready-mark = 现成句子
+ready-slot-length = 测量值，{ $unit }
+ready-slot-spec = 规格值，{ $unit }
+ready-slot-item = 关于什么
+ready-slot-other = 另一项
+ready-slot-material = 物料
+ready-slot-size = 尺码
+ready-slot-date = 日期
+ready-slot-until = 到
+ready-slot-count = 数量
+ready-slot-percent = 百分比
+ready-slot-revision = 版本
+ready-slot-wrong = 此内容不合适。请重新填写或选择。
+
 ## Live pages
 
 live-new = 此页有新内容。

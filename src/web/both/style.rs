@@ -4,6 +4,7 @@
 use askama::Template;
 use axum::extract::{Path, State};
 
+use super::threads::words;
 use crate::access::{Side, StylePermit, act, grant};
 use crate::exchange::Refused;
 use crate::exchange::revision::Standing;
@@ -338,7 +339,7 @@ fn thread_line(
         .find(|revision| revision.number == facts.raised_on);
     let item = raised_on.and_then(|revision| revision.frozen.spec.item(&facts.item));
     let first = thread.messages.first();
-    let words = first.and_then(|message| message.text.as_deref());
+    let words = first.and_then(|message| words(t, revisions, message).0);
     let words = words.unwrap_or_default();
     let short: String = words.chars().take(WORDS).collect();
     ThreadLine {
