@@ -54,10 +54,12 @@ const TABLE: &str = "
     POST /styles/{style}/start                             s y y n x x x x
     GET  /styles/{style}/copy                              s y y n x x x x
     POST /styles/{style}/copy                              s y y n x x x x
+    GET  /styles/{style}/draft/changes                     s y y y x x x x
     GET  /styles/{style}/draft/{section}                   s y y y x x x x
     POST /styles/{style}/draft/{section}                   s y y n x x x x
     GET  /styles/{style}/draft/{section}/{item}            s x x x x x x x
     POST /styles/{style}/draft/{section}/{item}            s x x n x x x x
+    POST /styles/{style}/draft/{section}/here              s y y y x x x x
     POST /styles/{style}/draft/points/grade                s y y n x x x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x
     POST /styles/{style}/draft/conflict/{save}             s x x n x x x x

@@ -35,3 +35,4 @@ mod style;
 mod sections;
 mod styles;
 mod threads;
+mod together;

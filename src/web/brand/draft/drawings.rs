@@ -22,7 +22,7 @@ use crate::web::frame::Frame;
 use crate::web::may::Who;
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
-use crate::web::{refusal, upload};
+use crate::web::{refusal, shape, upload};
 
 const VIEWS: [(&str, View); 6] = [
     ("front", View::Front),
@@ -32,9 +32,6 @@ const VIEWS: [(&str, View); 6] = [
     ("angle", View::Angle),
     ("detail", View::Detail),
 ];
-
-/// The shapes of letters (`shape::letter`), for the script.
-const SHAPES: [&str; 5] = ["point", "part", "callout", "artwork", "label"];
 
 /// What a drawing may be, for the browser's file dialog; what it is, is told by its bytes.
 const ACCEPT: &str = "image/svg+xml,image/png,image/jpeg,image/webp,.svg";

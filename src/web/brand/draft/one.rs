@@ -2,8 +2,10 @@
 
 use askama::Template;
 use axum::extract::{Path, State};
+use axum::http::HeaderMap;
 use serde_json::{Map, Value as Json, json};
 
+use super::checked::{self, Trial};
 use super::listed::{Shapes, id_of, section_of, with_section};
 use super::typed::{Desk, Node, Reader};
 use super::{SectionPage, Sent, rows};
@@ -99,20 +101,30 @@ pub async fn save(
     may: MayOn<act::Write>,
     State(app): State<App>,
     Path((_, section, id)): Path<(String, String, String)>,
+    headers: HeaderMap,
     form: Form,
 ) -> Answer {
-    let draft = app.store.draft(&may.permit.also()?).await?;
+    let review = may.permit.also()?;
+    let (t, trial) = (may.who.t, Trial::of(&headers));
+    let draft = app.store.draft(&review).await?;
     let id = ItemId::new(id);
     let one = One::find(&draft.spec, &section, &id).ok_or(Problem::NotFound)?;
-    let mut sent = Sent {
+    let section = one.section;
+    let sent = Sent {
         base: form.fields.number("version").ok_or(Problem::BadForm)?,
-        app,
+        trial: trial.clone(),
+        app: app.clone(),
         who: may.who,
         permit: may.permit,
         section: one.section,
         draft,
         form,
     };
+    let answer = keep(sent, id, one).await;
+    checked::answer(answer, &app, t, &review, section, trial).await
+}
+
+async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
     let mut errors = Errors::default();
     let mut item = one.item.as_object().cloned().unwrap_or_default();
     let mut reader = Reader {

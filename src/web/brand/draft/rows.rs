@@ -99,7 +99,8 @@ pub fn keys(fields: &Fields, list: &str, press: &Press) -> Result<Vec<String>, P
     Ok(keys)
 }
 
-fn is_key(key: &str) -> bool {
+/// Whether it could be an id.
+pub fn is_key(key: &str) -> bool {
     (1..=64).contains(&key.len())
         && key
             .bytes()
