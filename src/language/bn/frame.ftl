@@ -51,3 +51,6 @@ need-round-check = স্যাম্পল রাউন্ড { $number } ম�
 need-round-decide = স্যাম্পল রাউন্ড { $number } নিয়ে সিদ্ধান্ত নিন, { $kind }
 need-round-sign-blocked = স্যাম্পল রাউন্ড { $number }, { $kind }: সই করার আগে কী বাকি আছে দেখুন
 need-round-sign = স্যাম্পল রাউন্ড { $number }-এর সিদ্ধান্তে সই করুন, { $kind }
+
+frame-working = কাজ চলছে। এই পাতা নিজে থেকেই এগোবে।
+frame-sending = ফাইল পাঠানো হচ্ছে: { $files }টি, { $size } MB। এই পাতা নিজে থেকেই এগোবে।

@@ -72,6 +72,7 @@ rounds-newer-wait = এগুলো চলবে কিনা ব্র্যা
 rounds-newer-changes = কী বদলেছে দেখুন
 rounds-continue = রিভিশন { $revision } দিয়ে চালিয়ে যান
 rounds-restart = রিভিশন { $revision } দিয়ে নতুন করে শুরু
+rounds-restart-sure = এই রাউন্ড বাতিল হিসেবে শেষ হবে এবং তেমনই থাকবে। এতে যা মাপা হয়েছে তা রাখা থাকবে।
 rounds-restart-reason = রিভিশন { $revision } দিয়ে নতুন করে শুরু হয়েছে।
 
 ## Pieces and points

@@ -8,6 +8,7 @@ people-acts = Qué puede hacer
 people-left = sin acceso
 people-new-link = Enlace nuevo
 people-end = Terminar el acceso
+people-end-what = { $name } queda fuera de inmediato en todas partes y no puede volver a entrar. Lo que escribió y firmó se queda. Esto no se deshace: para volver a contar con esta persona, invítela de nuevo.
 people-add = Invitar a alguien
 people-add-button = Crear un enlace
 people-factory = Añadir una fábrica

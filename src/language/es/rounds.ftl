@@ -78,6 +78,7 @@ rounds-newer-wait = La marca dice si continúan.
 rounds-newer-changes = Ver qué cambió
 rounds-continue = Continuar con la revisión { $revision }
 rounds-restart = Reiniciar con la revisión { $revision }
+rounds-restart-sure = Esta ronda termina cancelada, y así queda. Lo que se midió en ella se conserva.
 rounds-restart-reason = Reiniciada con la revisión { $revision }.
 
 ## Pieces and points

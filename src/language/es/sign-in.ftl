@@ -45,4 +45,5 @@ me-password-new = Contraseña nueva
 me-password-button = Poner contraseña
 me-out = Salir en todas partes
 me-out-what = Termina todas sus sesiones, en todos los dispositivos.
+me-out-sure = También se cierra la sesión en este dispositivo. Para volver a entrar necesita su contraseña o un enlace nuevo.
 me-out-button = Salir en todas partes

@@ -51,3 +51,6 @@ need-round-check = सैंपल राउंड { $number } नापें, 
 need-round-decide = सैंपल राउंड { $number } पर फ़ैसला करें, { $kind }
 need-round-sign-blocked = सैंपल राउंड { $number }, { $kind }: हस्ताक्षर से पहले देखें कि क्या बाकी है
 need-round-sign = सैंपल राउंड { $number } के फ़ैसले पर हस्ताक्षर करें, { $kind }
+
+frame-working = काम चल रहा है। यह पेज अपने आप आगे बढ़ेगा।
+frame-sending = फ़ाइलें भेजी जा रही हैं: { $files }, { $size } MB। यह पेज अपने आप आगे बढ़ेगा।

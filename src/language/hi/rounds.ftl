@@ -72,6 +72,7 @@ rounds-newer-wait = आगे चलेंगे या नहीं, ब्र�
 rounds-newer-changes = देखें कि क्या बदला
 rounds-continue = रिवीज़न { $revision } के साथ जारी रखें
 rounds-restart = रिवीज़न { $revision } के साथ फिर शुरू करें
+rounds-restart-sure = यह राउंड रद्द होकर समाप्त होगा और वैसा ही रहेगा। इसमें जो नापा गया वह रखा जाएगा।
 rounds-restart-reason = रिवीज़न { $revision } के साथ फिर शुरू किया गया।
 
 ## Pieces and points

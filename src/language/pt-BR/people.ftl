@@ -8,6 +8,7 @@ people-acts = O que você pode fazer
 people-left = sem acesso
 people-new-link = Novo link
 people-end = Encerrar o acesso
+people-end-what = { $name } sai de todos os aparelhos na hora e não pode mais entrar. O que escreveu e assinou permanece. Isto não se desfaz: para ter essa pessoa de volta, convide-a de novo.
 people-add = Convidar alguém
 people-add-button = Gerar um link
 people-factory = Adicionar uma fábrica

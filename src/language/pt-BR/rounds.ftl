@@ -78,6 +78,7 @@ rounds-newer-wait = A marca diz se elas continuam.
 rounds-newer-changes = Ver o que mudou
 rounds-continue = Continuar com a revisão { $revision }
 rounds-restart = Recomeçar com a revisão { $revision }
+rounds-restart-sure = Esta rodada termina cancelada, e assim fica. O que foi medido nela é guardado.
 rounds-restart-reason = Recomeçada com a revisão { $revision }.
 
 ## Pieces and points

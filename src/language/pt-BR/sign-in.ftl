@@ -45,4 +45,5 @@ me-password-new = Nova senha
 me-password-button = Definir senha
 me-out = Sair de todos os aparelhos
 me-out-what = Encerra todas as suas sessões, em todos os aparelhos.
+me-out-sure = Este aparelho também sai. Para entrar de novo, você precisa da sua senha ou de um novo link.
 me-out-button = Sair de todos os aparelhos

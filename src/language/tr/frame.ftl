@@ -51,3 +51,6 @@ need-round-check = Numune turu { $number }: ölçün, { $kind }
 need-round-decide = Numune turu { $number }: karar verin, { $kind }
 need-round-sign-blocked = Numune turu { $number }, { $kind }: imzalamadan önce açık kalanlara bakın
 need-round-sign = Numune turu { $number }: kararı imzalayın, { $kind }
+
+frame-working = Çalışıyor. Bu sayfa kendiliğinden ilerler.
+frame-sending = Dosyalar gönderiliyor: { $files }, { $size } MB. Bu sayfa kendiliğinden ilerler.

@@ -8,6 +8,7 @@ people-acts = Yapabilecekleriniz
 people-left = erişimi yok
 people-new-link = Yeni bağlantı
 people-end = Erişimi kapat
+people-end-what = { $name } hemen her yerden çıkarılır ve yeniden giremez. Yazdıkları ve imzaladıkları kalır. Bu geri alınmaz: yeniden almak için yeni bir davet gönderin.
 people-add = Birini davet et
 people-add-button = Bağlantı oluştur
 people-factory = Fabrika ekle

@@ -72,6 +72,7 @@ rounds-newer-wait = Sürüp sürmeyeceğini marka bildirir.
 rounds-newer-changes = Değişenlere bak
 rounds-continue = Revizyon { $revision } ile devam et
 rounds-restart = Revizyon { $revision } ile yeniden başla
+rounds-restart-sure = Bu tur iptal edilmiş olarak biter ve öyle kalır. İçinde ölçülenler saklanır.
 rounds-restart-reason = Revizyon { $revision } ile yeniden başlandı.
 
 ## Pieces and points

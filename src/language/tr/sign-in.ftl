@@ -45,4 +45,5 @@ me-password-new = Yeni parola
 me-password-button = Parola koy
 me-out = Her yerden çık
 me-out-what = Bütün cihazlardaki bütün oturumlarınızı kapatır.
+me-out-sure = Bu cihazdan da çıkılır. Yeniden girmek için parolanız ya da yeni bir bağlantı gerekir.
 me-out-button = Her yerden çık

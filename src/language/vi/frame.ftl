@@ -51,3 +51,6 @@ need-round-check = Đo đợt mẫu { $number }, { $kind }
 need-round-decide = Quyết định đợt mẫu { $number }, { $kind }
 need-round-sign-blocked = Đợt mẫu { $number }, { $kind }: xem việc còn mở trước khi ký
 need-round-sign = Ký quyết định về đợt mẫu { $number }, { $kind }
+
+frame-working = Đang xử lý. Trang này tự tiếp tục.
+frame-sending = Đang gửi tệp: { $files }, { $size } MB. Trang này tự tiếp tục.

@@ -8,6 +8,7 @@ people-acts = Việc bạn có thể làm
 people-left = không còn quyền vào
 people-new-link = Đường dẫn mới
 people-end = Chấm dứt quyền vào
+people-end-what = { $name } bị đăng xuất mọi nơi ngay lập tức và không vào lại được. Những gì họ đã viết và ký vẫn còn. Việc này không hoàn lại được: muốn có họ lại thì mời mới.
 people-add = Mời người
 people-add-button = Tạo đường dẫn
 people-factory = Thêm nhà máy

@@ -72,6 +72,7 @@ rounds-newer-wait = Nhãn hàng sẽ cho biết có làm tiếp không.
 rounds-newer-changes = Xem thay đổi
 rounds-continue = Tiếp tục với phiên bản { $revision }
 rounds-restart = Làm lại theo phiên bản { $revision }
+rounds-restart-sure = Vòng mẫu này kết thúc là đã hủy và giữ nguyên như vậy. Những gì đã đo trong vòng được giữ lại.
 rounds-restart-reason = Đã làm lại theo phiên bản { $revision }.
 
 ## Pieces and points

@@ -45,4 +45,5 @@ me-password-new = Mật khẩu mới
 me-password-button = Đặt mật khẩu
 me-out = Đăng xuất mọi nơi
 me-out-what = Kết thúc mọi phiên của bạn, trên mọi thiết bị.
+me-out-sure = Thiết bị này cũng bị đăng xuất. Bạn cần mật khẩu hoặc một liên kết mới để vào lại.
 me-out-button = Đăng xuất mọi nơi

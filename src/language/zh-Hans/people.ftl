@@ -8,6 +8,7 @@ people-acts = 可执行的操作
 people-left = 无权限
 people-new-link = 新链接
 people-end = 取消权限
+people-end-what = { $name } 会立即在所有设备上退出，并且无法再进入。其写过和签过的内容保留。此操作无法撤回：如需恢复，请重新邀请。
 people-add = 邀请人员
 people-add-button = 生成链接
 people-factory = 添加工厂

@@ -72,6 +72,7 @@ rounds-newer-wait = 是否继续由品牌方决定。
 rounds-newer-changes = 查看变更
 rounds-continue = 继续按第 { $revision } 版
 rounds-restart = 按第 { $revision } 版重新开始
+rounds-restart-sure = 本轮样衣以取消结束，并保持如此。其中量过的数值会保留。
 rounds-restart-reason = 已按第 { $revision } 版重新开始。
 
 ## Pieces and points

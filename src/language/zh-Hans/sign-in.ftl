@@ -45,4 +45,5 @@ me-password-new = 新密码
 me-password-button = 设置密码
 me-out = 全部退出
 me-out-what = 结束你在所有设备上的登录。
+me-out-sure = 这台设备也会退出。再次进入需要密码或新的链接。
 me-out-button = 全部退出
