@@ -43,6 +43,7 @@ macro_rules! read_by_all {
             "sheets"
             "sign-in"
             "styles"
+            "tables"
             "threads"
             "words"
         )

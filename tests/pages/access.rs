@@ -39,6 +39,10 @@ const TABLE: &str = "
     POST /me/code                                          s y y y y y y y
     GET  /numbers                                          s y n n n n n n
     POST /numbers                                          s y n n n n n n
+    GET  /tables                                           s y n n n n n n
+    GET  /tables/{table}                                   s y n n n n n n
+    GET  /tables/{table}/{row}                             s y n n n n n n
+    POST /tables/{table}/{row}                             s y n n n n n n
     GET  /people                                           s y n n y n y n
     POST /people                                           s y n n y n y n
     POST /people/{person}/link                             s y n n y n x n
@@ -218,6 +222,8 @@ impl Place {
             ("{save}", "no-such-save".to_owned()),
             ("{number}", "1".to_owned()),
             ("{item}", "point-a".to_owned()),
+            ("{table}", "component_names".to_owned()),
+            ("{row}", "main.de".to_owned()),
             ("{thread}", thread.to_string()),
             ("{round}", round.to_string()),
         ];

@@ -34,5 +34,6 @@ mod starts;
 mod style;
 mod sections;
 mod styles;
+mod tables;
 mod threads;
 mod together;
