@@ -28,6 +28,7 @@
 //! that `tests/house/texts.rs` can hold templates, source and texts to each other.
 
 mod changes;
+mod colours;
 mod deeds;
 mod findings;
 mod groups;
@@ -36,9 +37,7 @@ mod message;
 mod names;
 mod negotiate;
 mod numbers;
-mod phrases;
 mod sentences;
-mod terms;
 mod texts;
 mod values;
 
@@ -46,6 +45,5 @@ pub use changes::{ChangeLine, SizeLine, other_unit, shown};
 pub use deeds::Things;
 pub use message::{Message, Slot, Text};
 pub use names::Named;
-pub use terms::{Term, shipped as shipped_terms, terms};
 pub use texts::Language;
 pub use values::{FieldWords, Words};

@@ -122,17 +122,6 @@ macro_rules! records {
                     (format!("{name}.{field}").into(), value)
                 }));
             }
-
-            fn merged(
-                theirs: &Self,
-                mine: &Self,
-                name: &str,
-                choose: &mut dyn FnMut(&str) -> bool,
-            ) -> Self {
-                $crate::spec::document::Record::merged(theirs, mine, &mut |field| {
-                    choose(&format!("{name}.{field}"))
-                })
-            }
         }
 
         $crate::spec::document::declare::record!($name {} $($field: $type,)*);
@@ -212,16 +201,15 @@ macro_rules! record {
             fn merged(
                 theirs: &Self,
                 mine: &Self,
-                choose: &mut dyn FnMut(&str) -> bool,
+                choose: &mut dyn FnMut(&'static str) -> bool,
             ) -> Self {
                 $name {
                     $($key: theirs.$key.clone(),)?
-                    $($field: $crate::spec::document::Held::merged(
-                        &theirs.$field,
-                        &mine.$field,
-                        stringify!($field),
-                        choose,
-                    ),)*
+                    $($field: if theirs.$field == mine.$field || !choose(stringify!($field)) {
+                        theirs.$field.clone()
+                    } else {
+                        mine.$field.clone()
+                    },)*
                 }
             }
         }

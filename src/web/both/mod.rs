@@ -11,7 +11,6 @@ pub mod item;
 pub mod ledger;
 pub mod live;
 pub mod patch;
-pub mod ready;
 pub mod revision;
 pub mod sheet;
 pub mod sign;

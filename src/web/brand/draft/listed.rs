@@ -6,7 +6,7 @@ use serde_json::{Map, Value as Json, json};
 
 use super::rows::{self, Press};
 use super::typed::{Desk, Node, Reader};
-use super::{SectionPage, Sent};
+use super::{SectionPage, Sent, told};
 use crate::language::Text;
 use crate::spec::Spec;
 use crate::spec::document::*;
@@ -82,6 +82,8 @@ struct ListedPage {
     page: SectionPage,
     own: Vec<Node>,
     lists: Vec<Table>,
+    /// What is to be said of files that came with the form before.
+    told: Vec<String>,
     errors: Errors,
 }
 
@@ -192,7 +194,8 @@ pub fn own_nodes(desk: Desk<'_>, section: Section) -> Vec<Node> {
     desk.nodes("", &own(section), Some(&content))
 }
 
-pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer {
+/// `told` is what the address says of the files that came with the form before.
+pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize, told: &str) -> Answer {
     let errors = Errors::default();
     let desk = Desk {
         t: who.t,
@@ -207,6 +210,7 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer 
         own: own_nodes(desk, section),
         lists: made(desk, section, more),
         page: around,
+        told: told::sentences(who.t, told),
         errors,
     })
 }
@@ -234,6 +238,7 @@ pub async fn save(sent: Sent) -> Answer {
         page: sent.around().await?,
         own,
         lists,
+        told: Vec::new(),
         errors,
     })
 }
