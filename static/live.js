@@ -143,6 +143,7 @@ async function look() {
   }
   for (const part of waiting.keys()) if (!part.isConnected) waiting.delete(part);
   tell("new", waiting.size > 0);
+  document.dispatchEvent(new Event("looked"));
 }
 
 /** Looks once, soon, however many events come at a time. Many readers do not all look at once. */

@@ -8,6 +8,7 @@
 mod cast;
 pub mod ledger;
 pub mod party;
+pub mod phrase;
 pub mod refused;
 pub mod revision;
 pub mod round;

@@ -20,8 +20,6 @@ pub struct ChangeLine {
     pub removed: bool,
     /// The letter of a point or part, the code of a size or colourway; may be empty.
     pub letter: String,
-    /// The letter belongs to a part.
-    pub is_part: bool,
     /// The item in the brand's words; of the header, the field.
     pub name: String,
     /// A field of it changed: what `kind` says by itself is no news.
@@ -186,7 +184,6 @@ impl<'a> Teller<'a> {
                 None => String::new(),
                 Some(item) => item.letter().to_owned(),
             },
-            is_part: matches!(item, Some(Item::Part(_))),
             name,
             changed: change.kind == Kind::Changed && !marks_the_same(change),
             kind: self.kind(change, item),

@@ -59,16 +59,14 @@ mod tests {
             .iter()
             .map(|code| format!("check-{}", code.name()))
             .collect();
-        for language in Language::ALL {
-            let files = language.files().iter();
-            let lines = files.flat_map(|(_, content)| content.lines());
-            let ids = lines.filter_map(|line| line.split_once(" = "));
-            let sentences: BTreeSet<String> = ids
-                .map(|(id, _)| id.to_owned())
-                .filter(|id| id.starts_with("check-"))
-                .collect();
-            assert_eq!(sentences, codes, "{}", language.tag());
-        }
+        let files = Language::ORIGINAL.files();
+        let lines = files.flat_map(|(_, content)| content.lines());
+        let ids = lines.filter_map(|line| line.split_once(" = "));
+        let sentences: BTreeSet<String> = ids
+            .map(|(id, _)| id.to_owned())
+            .filter(|id| id.starts_with("check-"))
+            .collect();
+        assert_eq!(sentences, codes);
     }
 
     #[test]

@@ -32,8 +32,10 @@ impl Text {
     pub fn say(self, id: &str) -> Message {
         let found = [self.language, Language::ORIGINAL]
             .into_iter()
-            .map(Language::bundle)
-            .find_map(|bundle| Some((bundle, bundle.get_message(id)?)));
+            .find_map(|language| {
+                let bundle = language.bundle();
+                Some((language, bundle, bundle.get_message(id)?))
+            });
         Message {
             found: found.ok_or_else(|| id.to_owned()),
             values: FluentArgs::new(),
@@ -48,7 +50,7 @@ impl Text {
 
 /// A message that waits to be written; `Display` does it, and `to_string` keeps it.
 pub struct Message {
-    found: Result<(&'static Bundle, FluentMessage<'static>), String>,
+    found: Result<(Language, &'static Bundle, FluentMessage<'static>), String>,
     values: FluentArgs<'static>,
 }
 
@@ -58,11 +60,20 @@ impl Message {
         self.values.set(variable, value.value());
         self
     }
+
+    /// The language that it was found in, for a `lang` attribute where that may be another one
+    /// than the page's.
+    pub fn lang(&self) -> &'static str {
+        let found = self.found.as_ref();
+        found
+            .map_or(Language::ORIGINAL, |(language, ..)| *language)
+            .tag()
+    }
 }
 
 impl fmt::Display for Message {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (bundle, message) = match &self.found {
+        let (_, bundle, message) = match &self.found {
             Ok(found) => found,
             Err(id) => return f.write_str(id),
         };

@@ -28,7 +28,6 @@
 //! that `tests/house/texts.rs` can hold templates, source and texts to each other.
 
 mod changes;
-mod colours;
 mod deeds;
 mod findings;
 mod groups;
@@ -37,7 +36,9 @@ mod message;
 mod names;
 mod negotiate;
 mod numbers;
+mod phrases;
 mod sentences;
+mod terms;
 mod texts;
 mod values;
 
@@ -45,5 +46,6 @@ pub use changes::{ChangeLine, SizeLine, other_unit, shown};
 pub use deeds::Things;
 pub use message::{Message, Slot, Text};
 pub use names::Named;
+pub use terms::{Term, shipped as shipped_terms, terms};
 pub use texts::Language;
 pub use values::{FieldWords, Words};

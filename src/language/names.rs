@@ -3,7 +3,6 @@
 mod exchange;
 
 use crate::spec::Section;
-use crate::spec::book::Table;
 use crate::spec::document::*;
 use crate::spec::stitch::StitchClass;
 use crate::spec::table::Status;
@@ -54,7 +53,7 @@ words! {
     ZipEnd CordPlace CordEnds Measured ConsumptionBasis WastageBasis MinimumLevel EvidenceKind Wash
     Bleach Tumble AirDry Iron DryClean WetClean LineKind SeamClass ArtworkMethod ArtworkForm Anchor
     LabelKind LabelMade LabelFold Driver LabelContent Assortment StitchClass
-    Status Table
+    Status
 }
 
 impl Text {
@@ -70,19 +69,22 @@ impl Text {
         self.say(&format!("list-{list}"))
     }
 
-    /// One of the program's own words within a sentence.
+    /// One of the program's own words within a sentence: small, unless it is an abbreviation.
+    /// Scripts without small letters keep theirs.
     pub(super) fn within(self, word: &str) -> String {
-        match self.language() {
-            // Small, unless it is an abbreviation.
-            Language::English => {
-                let mut letters = word.chars();
-                match (letters.next(), letters.clone().next()) {
-                    (Some(first), Some(second)) if !second.is_uppercase() => {
-                        first.to_lowercase().chain(letters).collect()
-                    }
-                    _ => word.to_owned(),
-                }
+        let mut letters = word.chars();
+        match (letters.next(), letters.clone().next()) {
+            // The Turkish pairs are İ i and I ı.
+            (Some('İ'), _) => format!("i{}", letters.as_str()),
+            (Some('I'), Some(second))
+                if self.language() == Language::Turkish && !second.is_uppercase() =>
+            {
+                format!("ı{}", letters.as_str())
             }
+            (Some(first), Some(second)) if !second.is_uppercase() => {
+                first.to_lowercase().chain(letters).collect()
+            }
+            _ => word.to_owned(),
         }
     }
 

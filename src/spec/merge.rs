@@ -5,22 +5,43 @@
 
 use std::collections::BTreeSet;
 
-use super::document::{Colourway, Colourways, Identified, Part, Record, Section, Spec};
+use super::document::{Colourway, Colourways, Drawing, Identified, Part, Record, Section, Spec};
 use super::id::ItemId;
 
-/// A place where two versions of a section differ, chosen whole.
+/// A place where two versions of a section differ, chosen by itself.
 #[derive(Debug, Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Place {
-    /// A field of the section itself, by its name.
-    Field(&'static str),
-    /// An item of a list: other content, or there in one version only.
+    /// A field of the section itself, by its name; of a nested record `outer.inner`.
+    Field(String),
+    /// An item that only one version has; or a mark on a drawing, which is chosen whole.
     Item(ItemId),
+    /// A field of an item that both have, by its name; of a nested record `outer.inner`. A
+    /// drawing's `file` goes with its size.
+    Of {
+        item: ItemId,
+        field: String,
+    },
     Cell {
         colourway: ItemId,
         part: ItemId,
     },
     /// The order of a list, by its name.
     Order(&'static str),
+}
+
+impl Place {
+    /// Whether it is one place with the other, or holds it, or lies in it.
+    pub fn meets(&self, other: &Place) -> bool {
+        match (self, other) {
+            (Place::Item(whole), Place::Of { item, .. })
+            | (Place::Of { item, .. }, Place::Item(whole)) => whole == item,
+            (Place::Item(whole), Place::Cell { colourway, part })
+            | (Place::Cell { colourway, part }, Place::Item(whole)) => {
+                whole == colourway || whole == part
+            }
+            _ => self == other,
+        }
+    }
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -55,14 +76,17 @@ pub fn merged(
             spec.$section = fields(&theirs.$section, &mine.$section, &[$(stringify!($list)),*], choose);
             $(
                 let lists = (&theirs.$section.$list, &mine.$section.$list);
-                spec.$section.$list = list(stringify!($list), lists.0, lists.1, choose);
+                spec.$section.$list = list(stringify!($list), lists.0, lists.1, choose, item);
             )*
         }};
     }
     match section {
         Section::Header => lists!(header:),
         Section::Sizes => lists!(sizes: sizes lengths),
-        Section::Drawings => lists!(drawings: drawings),
+        Section::Drawings => {
+            let lists = (&theirs.drawings.drawings, &mine.drawings.drawings);
+            spec.drawings.drawings = list("drawings", lists.0, lists.1, choose, drawing);
+        }
         Section::Points => lists!(points: points),
         Section::Colourways => {
             spec.colourways = colourways(&theirs.colourways, &mine.colourways, choose);
@@ -94,14 +118,73 @@ fn pick<T: Clone + PartialEq>(
 /// The fields of a section, its lists aside.
 fn fields<T: Record>(theirs: &T, mine: &T, lists: &[&str], choose: &mut Choose) -> T {
     T::merged(theirs, mine, &mut |field| {
-        !lists.contains(&field) && choose(&Place::Field(field)) == Side::Mine
+        !lists.contains(&field) && choose(&Place::Field(field.to_owned())) == Side::Mine
     })
+}
+
+/// An item that both have, field by field.
+fn item<T: Record + Identified>(theirs: &T, mine: &T, choose: &mut Choose) -> T {
+    T::merged(theirs, mine, &mut |field| {
+        choose(&of(theirs.id(), field)) == Side::Mine
+    })
+}
+
+fn of(item: &ItemId, field: &str) -> Place {
+    Place::Of {
+        item: item.clone(),
+        field: field.to_owned(),
+    }
+}
+
+/// A drawing: its picture with its size, and each of its marks by itself.
+fn drawing(theirs: &Drawing, mine: &Drawing, choose: &mut Choose) -> Drawing {
+    let id = &theirs.id;
+    let picture = |it: &Drawing| (it.file.clone(), it.width, it.height);
+    let (file, width, height) = pick(|| of(id, "file"), &picture(theirs), &picture(mine), choose);
+    Drawing {
+        id: id.clone(),
+        view: pick(|| of(id, "view"), &theirs.view, &mine.view, choose),
+        title: pick(|| of(id, "title"), &theirs.title, &mine.title, choose),
+        file,
+        width,
+        height,
+        markers: marks(&theirs.markers, &mine.markers, choose),
+        lines: marks(&theirs.lines, &mine.lines, choose),
+        blow_ups: marks(&theirs.blow_ups, &mine.blow_ups, choose),
+    }
+}
+
+/// What is drawn on a drawing: its order says nothing.
+fn marks<T: Identified + Clone + PartialEq>(
+    theirs: &[T],
+    mine: &[T],
+    choose: &mut Choose,
+) -> Vec<T> {
+    let find = |side: &[T], id: &ItemId| side.iter().find(|mark| mark.id() == id).cloned();
+    let more = mine.iter().filter(|mark| find(theirs, mark.id()).is_none());
+    let all = theirs.iter().chain(more);
+    all.filter_map(|mark| {
+        let place = || Place::Item(mark.id().clone());
+        pick(
+            place,
+            &find(theirs, mark.id()),
+            &find(mine, mark.id()),
+            choose,
+        )
+    })
+    .collect()
 }
 
 fn colourways(theirs: &Colourways, mine: &Colourways, choose: &mut Choose) -> Colourways {
     let mut merged = Colourways {
-        parts: list("parts", &theirs.parts, &mine.parts, choose),
-        colourways: list("colourways", &theirs.colourways, &mine.colourways, choose),
+        parts: list("parts", &theirs.parts, &mine.parts, choose, item),
+        colourways: list(
+            "colourways",
+            &theirs.colourways,
+            &mine.colourways,
+            choose,
+            item,
+        ),
         ..Colourways::default()
     };
     let has = |side: &Colourways, colourway: &Colourway, part: &Part| {
@@ -135,6 +218,7 @@ fn list<T: Identified + Clone + PartialEq>(
     theirs: &[T],
     mine: &[T],
     choose: &mut Choose,
+    both: impl Fn(&T, &T, &mut Choose) -> T,
 ) -> Vec<T> {
     let find = |side: &[T], id: &ItemId| side.iter().find(|item| item.id() == id).cloned();
     let common = |side: &[T], other: &[T]| -> Vec<ItemId> {
@@ -168,7 +252,10 @@ fn list<T: Identified + Clone + PartialEq>(
     ids.iter()
         .filter_map(|id| {
             let place = || Place::Item(id.clone());
-            pick(place, &find(theirs, id), &find(mine, id), choose)
+            match (find(theirs, id), find(mine, id)) {
+                (Some(theirs), Some(mine)) => Some(both(&theirs, &mine, choose)),
+                (theirs, mine) => pick(place, &theirs, &mine, choose),
+            }
         })
         .collect()
 }

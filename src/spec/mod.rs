@@ -1,7 +1,6 @@
 //! The garment document and its arithmetic. Pure: no I/O, no clock, no async, no SQL.
 
 pub mod body;
-pub mod book;
 pub mod canon;
 pub mod care;
 pub mod change;
@@ -29,11 +28,10 @@ pub mod stitch;
 pub mod table;
 pub mod units;
 
-pub use book::Book;
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};
 pub use change::{Change, changes};
 pub use chart::{Chart, Graded, grade, grade_point};
-pub use check::{Finding, check, check_by};
+pub use check::{Finding, check};
 pub use decimal::Decimal;
 pub use document::{Section, Spec};
 pub use id::*;

@@ -48,7 +48,7 @@ impl Source {
         self.status == Status::Verified
     }
 
-    pub(super) fn read(status: &str, on: &str) -> Result<Self, String> {
+    pub(crate) fn read(status: &str, on: &str) -> Result<Self, String> {
         let (status, on) = (word(status)?, on.to_owned());
         Written { status, on }.try_into()
     }
@@ -72,7 +72,7 @@ impl TryFrom<Written> for Source {
 
 /// Reads each row of `N` columns separated by commas, none of which can hold one. Lines of `#` are
 /// remarks; the first other line names the columns.
-pub(super) fn rows<T, const N: usize>(
+pub(crate) fn rows<T, const N: usize>(
     table: &'static str,
     text: &str,
     mut read: impl FnMut([&str; N]) -> Result<T, String>,

@@ -50,6 +50,16 @@ pub struct SectionVersion {
     pub saved_at: Time,
 }
 
+/// The save that a section's content is from.
+#[derive(Debug, Clone, PartialEq, Eq, sqlx::FromRow)]
+pub struct LastSave {
+    pub version: i64,
+    pub person: PersonId,
+    /// `None`: erased.
+    pub name: Option<String>,
+    pub at: Time,
+}
+
 #[derive(sqlx::FromRow)]
 struct SectionRow {
     section: Section,
@@ -168,6 +178,23 @@ impl Store {
             return Err(StoreError::Missing);
         }
         tx.commit().await
+    }
+
+    /// Who saved a section last, and when; nothing when nobody has yet.
+    pub async fn last_save(
+        &self,
+        permit: &StylePermit<act::Review>,
+        section: Section,
+    ) -> Result<Option<LastSave>, StoreError> {
+        self.db
+            .maybe(
+                "SELECT s.version, s.saved_by AS person, n.content AS name, s.saved_at AS at \
+                 FROM draft_section s \
+                 LEFT JOIN private_text n ON n.person = s.saved_by AND n.kind = 'name' \
+                 WHERE s.style = $1 AND s.section = $2",
+                values![permit.style(), section.name()],
+            )
+            .await
     }
 
     /// Every version of one section, newest first.

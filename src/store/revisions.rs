@@ -4,7 +4,6 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::act::{Said, number};
-use super::corrections::book_in;
 use super::drafts::{Versions, read_draft};
 use super::threads::{set_state, threads_in};
 use super::{Read, Store, StoreError, values};
@@ -324,7 +323,6 @@ impl Store {
             None => None,
         };
         let threads = threads_in(&act.tx, &style, None).await?;
-        let book = book_in(&act.tx).await?;
         let published = revision::publish(&Publishing {
             style: &style,
             at: &act.at,
@@ -342,7 +340,6 @@ impl Store {
                 decimal: old.frozen.decimal,
             }),
             threads: &threads,
-            book: &book,
         })
         .map_err(StoreError::refused(&style))?;
         let (bytes, digest) = published.frozen.seal().map_err(|cause| {

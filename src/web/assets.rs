@@ -45,14 +45,16 @@ macro_rules! assets {
 }
 
 assets! {
-    // One sheet instead of twelve: on a slow line every further file costs a round trip.
+    // One sheet instead of fourteen: on a slow line every further file costs a round trip.
     "look.css" "text/css; charset=utf-8" [
         "fellseam.css" "frame.css" "form.css" "group.css" "table.css" "starts.css" "grid.css" "drawing.css" "sheet.css"
-        "measure.css" "thread.css" "exchange.css" "tray.css" "colour.css"
+        "measure.css" "thread.css" "exchange.css" "tray.css" "draft.css"
     ];
     "print.css" "text/css; charset=utf-8" ["print.css"];
     "icon.svg" "image/svg+xml" ["icon.svg"];
+    "busy.js" "text/javascript; charset=utf-8" ["busy.js"];
     "colours.js" "text/javascript; charset=utf-8" ["colours.js"];
+    "conflict.js" "text/javascript; charset=utf-8" ["conflict.js"];
     "grid.js" "text/javascript; charset=utf-8" ["grid.js"];
     "drawing.js" "text/javascript; charset=utf-8" ["drawing.js"];
     "fold.js" "text/javascript; charset=utf-8" ["fold.js"];
@@ -64,6 +66,7 @@ assets! {
     "letters.js" "text/javascript; charset=utf-8" ["letters.js"];
     "measure.js" "text/javascript; charset=utf-8" ["measure.js"];
     "sign.js" "text/javascript; charset=utf-8" ["sign.js"];
+    "together.js" "text/javascript; charset=utf-8" ["together.js"];
     "live.js" "text/javascript; charset=utf-8" ["live.js"];
     "panel.js" "text/javascript; charset=utf-8" ["panel.js"];
     "photo.js" "text/javascript; charset=utf-8" ["photo.js"];

@@ -23,7 +23,7 @@ const LONGEST_LINE: usize = 500;
 const UPLOADS: usize = 12;
 
 /// A signed-in person's form.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub struct Form {
     pub fields: Fields,
     pub uploads: Vec<Upload>,
@@ -34,7 +34,7 @@ pub struct Form {
 pub struct PublicForm(pub Fields);
 
 /// A file that came with a form.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub struct Upload {
     pub field: String,
     /// As the sender's machine called it.

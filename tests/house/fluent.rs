@@ -12,8 +12,13 @@ pub type Messages = BTreeMap<String, Names>;
 
 /// All messages of a language. An area that does not parse, and an id that is there twice, panics.
 pub fn messages(language: Language) -> Messages {
+    messages_in(language, |_| true)
+}
+
+/// Those of its messages that stand in such areas.
+pub fn messages_in(language: Language, wanted: impl Fn(&str) -> bool) -> Messages {
     let mut all = Messages::new();
-    for (area, content) in language.files() {
+    for (area, content) in language.files().filter(|(area, _)| wanted(area)) {
         for (id, names) in parsed(content) {
             let before = all.insert(id.clone(), names);
             assert!(

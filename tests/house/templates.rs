@@ -19,6 +19,28 @@ fn a_template_holds_no_words_of_its_own() {
     assert!(found.is_empty(), "\n{}", found.join("\n"));
 }
 
+/// What cannot be taken back asks once: its button stands in a fold that is opened first.
+#[test]
+fn what_cannot_be_taken_back_asks_once() {
+    let templates = files("templates", &[".html"]);
+    let mut buttons = 0;
+    for file in &templates {
+        for (at, _) in file.text.match_indices("class=\"danger") {
+            buttons += 1;
+            let before = &file.text[..at];
+            let asks = before.rfind("<details class=\"sure\"");
+            let closed = before.rfind("</details>");
+            assert!(
+                asks > closed,
+                "{}: {}",
+                file.path,
+                &file.text[at..(at + 60)]
+            );
+        }
+    }
+    assert!(buttons > 3);
+}
+
 #[test]
 fn loose_words_are_found_where_readers_see_them() {
     let words = |text| {

@@ -39,10 +39,6 @@ const TABLE: &str = "
     POST /me/code                                          s y y y y y y y
     GET  /numbers                                          s y n n n n n n
     POST /numbers                                          s y n n n n n n
-    GET  /tables                                           s y n n n n n n
-    GET  /tables/{table}                                   s y n n n n n n
-    GET  /tables/{table}/{row}                             s y n n n n n n
-    POST /tables/{table}/{row}                             s y n n n n n n
     GET  /people                                           s y n n y n y n
     POST /people                                           s y n n y n y n
     POST /people/{person}/link                             s y n n y n x n
@@ -58,12 +54,12 @@ const TABLE: &str = "
     POST /styles/{style}/start                             s y y n x x x x
     GET  /styles/{style}/copy                              s y y n x x x x
     POST /styles/{style}/copy                              s y y n x x x x
+    GET  /styles/{style}/draft/changes                     s y y y x x x x
     GET  /styles/{style}/draft/{section}                   s y y y x x x x
     POST /styles/{style}/draft/{section}                   s y y n x x x x
     GET  /styles/{style}/draft/{section}/{item}            s x x x x x x x
     POST /styles/{style}/draft/{section}/{item}            s x x n x x x x
-    GET  /styles/{style}/draft/colourways/{colourway}/{part}   s y y y x x x x
-    POST /styles/{style}/draft/colourways/{colourway}/{part}   s y y n x x x x
+    POST /styles/{style}/draft/{section}/here              s y y y x x x x
     POST /styles/{style}/draft/points/grade                s y y n x x x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x
     POST /styles/{style}/draft/conflict/{save}             s x x n x x x x
@@ -86,6 +82,10 @@ const TABLE: &str = "
     GET  /styles/{style}/threads/{thread}                  s y y y y y x x
     POST /styles/{style}/threads/{thread}/messages         s y y n y y x x
     POST /styles/{style}/threads/{thread}/move             s y y n y y x x
+    GET  /styles/{style}/threads/{thread}/ready            s y y n y y x x
+    POST /styles/{style}/threads/{thread}/ready            s y y n y y x x
+    GET  /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
+    POST /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
     GET  /styles/{style}/rounds/new                        s y y n x x x x
     POST /styles/{style}/rounds                            s y y n x x x x
     GET  /styles/{style}/rounds/{round}                    s y y y y y x x
@@ -218,10 +218,6 @@ impl Place {
             ("{save}", "no-such-save".to_owned()),
             ("{number}", "1".to_owned()),
             ("{item}", "point-a".to_owned()),
-            ("{colourway}", "colourway-ink".to_owned()),
-            ("{part}", "part-1".to_owned()),
-            ("{table}", "component_names".to_owned()),
-            ("{row}", "main.de".to_owned()),
             ("{thread}", thread.to_string()),
             ("{round}", round.to_string()),
         ];

@@ -2,6 +2,7 @@
 
 use axum::http::StatusCode;
 use fellseam::spec::Section;
+use fellseam::spec::document::{Cell, Colour, Grade};
 
 use crate::pages::Site;
 use crate::support::cast::{inches, item};
@@ -40,16 +41,20 @@ on_both! {
         let page = iris.visits(&conflict).await;
         page.must_see("Somebody saved this section while you were writing.");
         page.must_see("Saved by Nell");
-        let of_c = page.all("fieldset:has([name=\"item.point-c\"])");
-        assert!(of_c[0].contains("28 3/4") && of_c[0].contains("Base value 29"), "{of_c:?}");
-        assert!(!of_c[0].contains("Tol"), "only what differs: {of_c:?}");
+        let of_c = page.all("fieldset:has([name=\"of.point-c.base\"])");
+        assert!(of_c[0].contains("28 3/4") && of_c[0].contains("29 in"), "{of_c:?}");
+        let of_c = page.attributes("[name^=\"of.point-c.\"][value=mine]", "name");
+        assert_eq!(of_c, ["of.point-c.base"], "only what differs");
+        // What both changed stands before what is chosen already.
+        let before = page.attributes("form.conflict > section [value=mine]", "name");
+        assert_eq!(before, ["of.point-c.base"]);
         // What only Nell changed is hers already, and what only Iris changed is Iris's.
         let form = page.form(&conflict);
-        assert_eq!(form.value("item.point-a"), "theirs");
-        assert_eq!(form.value("item.point-c"), "mine");
-        assert_eq!(form.value("item.point-e"), "mine");
+        assert_eq!(form.value("of.point-a.name"), "theirs");
+        assert_eq!(form.value("of.point-c.base"), "mine");
+        assert_eq!(form.value("of.point-e.how.note"), "mine");
         assert_eq!(form.value("order.points"), "mine");
-        let page = iris.sends(form.set("item.point-c", "theirs")).await;
+        let page = iris.sends(form.set("of.point-c.base", "theirs")).await;
         assert_eq!(page.goes_to(), format!("{path}?said=saved"));
         let points = site.cast.brand.draft().await.0.points.points;
         let letters: Vec<&str> = points.iter().map(|point| point.letter.as_str()).collect();
@@ -78,10 +83,14 @@ on_both! {
         page.must_be(StatusCode::UNPROCESSABLE_ENTITY);
         page.must_see("The section was saved again just now.");
         let form = page.form(&conflict);
+        // What was chosen before stands, and what is new is marked.
+        assert_eq!(form.value("field.season"), "theirs");
+        let marked = page.all("fieldset:has([name=\"field.origin\"]) legend");
+        assert_eq!(marked, ["Made in saved again just now"]);
         assert_eq!(form.value("field.origin"), "theirs");
         iris.sends(form).await.must_be(StatusCode::SEE_OTHER);
         let (spec, versions) = site.cast.brand.draft().await;
-        assert_eq!(spec.header.season, "Summer 2027");
+        assert_eq!(spec.header.season, "Spring 2027");
         assert_eq!(spec.header.garment, "zip top");
         assert_eq!(spec.header.origin, "Bangladesh");
         assert_eq!(versions[&Section::Header], 4);
@@ -121,9 +130,12 @@ on_both! {
                     page.must_see("smallest");
                     page.must_see("not there");
                 }
-                "drawings" => page.must_see("A (50, 38), B (50, 92), C (62, 55)"),
+                "drawings" => {
+                    page.must_see("Letter on a drawing: D Across shoulders");
+                    page.must_see("50 % from the left, 14 % from the top");
+                }
                 _ => {
-                    page.must_see("P1 Main fabric · CHALK Chalk");
+                    page.must_see("P1 Main fabric CHALK Chalk");
                     page.must_see("natural");
                     page.must_see("Order");
                     page.must_see("Ink · H&T Ink · #1f2a3c");
@@ -139,5 +151,125 @@ on_both! {
         assert_eq!(spec.drawings.drawings[0].title, "The front");
         assert_eq!(spec.colourways.parts[1].name, "Shell");
         assert!(!spec.colourways.cells.contains_key(&item("colourway-ink")));
+    }
+}
+
+on_both! {
+    async fn a_field_is_written_anew_where_the_two_differ(db) {
+        let site = Site::new(db).await;
+        let path = format!("{}/draft/points", site.style);
+        let mut iris = site.browser(&site.cast.brand.lead).await;
+        let open = iris.visits(&path).await.form(&path);
+        site.cast.brand.edits(|spec| {
+            spec.points.points[2].base = Some(inches("29"));
+            spec.points.points[2].how.start = "Shoulder point".to_owned();
+            spec.points.points[3].grade = Some(Grade::Same {});
+        }).await;
+        let sent = open
+            .set("point-c.base", "28")
+            .set("point-c.start", "Neck point")
+            .set("point-d.grade", "1");
+        let conflict = iris.sends(sent).await.goes_to();
+        let page = iris.visits(&conflict).await;
+        let form = page.form(&conflict);
+        // What is written is not passed over in silence.
+        let sent = form.clone().set("typed.point-c.base", "28 1/4");
+        let again = iris.sends(sent).await;
+        again.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+        again.must_see("Something is written here, and another choice is ticked.");
+        // What cannot be read comes back as it was written, with everything else.
+        let sent = again.form(&conflict)
+            .set("of.point-c.base", "written")
+            .set("typed.point-c.base", "28 1/x")
+            .set("of.point-c.how.start", "written")
+            .set("typed.point-c.how.start", "High shoulder point")
+            .set("of.point-d.grade", "written")
+            .set("typed.point-d.grade", "XS-L 1, L-XL 1 1/4");
+        let again = iris.sends(sent).await;
+        again.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+        assert_eq!(again.all("[id=\"typed.point-c.base.error\"]").len(), 1);
+        let form = again.form(&conflict);
+        assert_eq!(form.value("typed.point-c.how.start"), "High shoulder point");
+        let page = iris.sends(form.set("typed.point-c.base", "28 1/4")).await;
+        assert_eq!(page.goes_to(), format!("{path}?said=saved"));
+        let points = site.cast.brand.draft().await.0.points.points;
+        assert_eq!(points[2].base, Some(inches("28 1/4")));
+        assert_eq!(points[2].how.start, "High shoulder point");
+        assert!(matches!(&points[3].grade, Some(Grade::Segments { segments }) if segments.len() == 2));
+    }
+}
+
+on_both! {
+    async fn a_colour_is_written_anew_and_a_third_save_in_between_loses_nothing(db) {
+        let site = Site::new(db).await;
+        let path = format!("{}/draft/colourways", site.style);
+        let mut iris = site.browser(&site.cast.brand.lead).await;
+        let open = iris.visits(&path).await.form(&path);
+        let (ink, cloth) = (item("colourway-ink"), item("part-1"));
+        let colour = |name: &str| Cell::Colour(Colour {
+            name: name.to_owned(),
+            ..Colour::default()
+        });
+        let paint = async |name: &str| {
+            let cell = colour(name);
+            site.cast.brand.edits(|spec| {
+                let cells = spec.colourways.cells.get_mut(&ink).unwrap();
+                cells.insert(cloth.clone(), cell);
+            }).await;
+        };
+        paint("Moss").await;
+        let sent = open.set("colourway-ink.part-1.name", "Fern").set("part-2.name", "Rib");
+        let conflict = iris.sends(sent).await.goes_to();
+        let form = iris.visits(&conflict).await.form(&conflict);
+        let sent = form
+            .set("cell.colourway-ink.part-1", "written")
+            .set("typed.colourway-ink.part-1.kind", "colour")
+            .set("typed.colourway-ink.part-1.name", "Lichen")
+            .set("typed.colourway-ink.part-1.reference", "H&T Lichen");
+        // Somebody saves a third time before it is sent.
+        paint("Pine").await;
+        let page = iris.sends(sent).await;
+        page.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+        page.must_see("Pine");
+        page.must_see("Fern");
+        let form = page.form(&conflict);
+        assert_eq!(form.value("cell.colourway-ink.part-1"), "written");
+        assert_eq!(form.value("typed.colourway-ink.part-1.name"), "Lichen");
+        assert_eq!(form.value("of.part-2.name"), "mine");
+        iris.sends(form).await.must_be(StatusCode::SEE_OTHER);
+        let spec = site.cast.brand.draft().await.0;
+        assert_eq!(spec.colourways.parts[1].name, "Rib");
+        let Some(Cell::Colour(now)) = spec.colourways.cell(&ink, &cloth) else {
+            panic!("a colour");
+        };
+        assert_eq!((&*now.name, &*now.reference), ("Lichen", "H&T Lichen"));
+        // Every version is in the history.
+        let page = iris.visits(&format!("{}/history/colourways", site.style)).await;
+        for name in ["Moss", "Pine", "Lichen"] {
+            page.must_see(name);
+        }
+    }
+}
+
+on_both! {
+    async fn two_people_move_letters_on_one_drawing(db) {
+        let site = Site::new(db).await;
+        let path = format!("{}/draft/drawings", site.style);
+        let mut iris = site.browser(&site.cast.brand.lead).await;
+        let open = iris.visits(&path).await.form(&path);
+        let markers = site.cast.brand.draft().await.0.drawings.drawings[0].markers.clone();
+        let (first, second) = (markers[0].id.clone(), markers[1].id.clone());
+        site.cast.brand.edits(|spec| spec.drawings.drawings[0].markers[0].x = 1_000).await;
+        let sent = open.set(&format!("{second}.x"), "12").set(&format!("{second}.y"), "34");
+        let conflict = iris.sends(sent).await.goes_to();
+        let page = iris.visits(&conflict).await;
+        let names = page.attributes("[value=mine]", "name");
+        assert_eq!(names, [format!("item.{first}"), format!("item.{second}")]);
+        let form = page.form(&conflict);
+        iris.sends(form).await.must_be(StatusCode::SEE_OTHER);
+        let now = site.cast.brand.draft().await.0.drawings.drawings[0].markers.clone();
+        assert_eq!(now.len(), markers.len());
+        assert_eq!(now[0].x, 1_000);
+        assert_eq!((now[1].x, now[1].y), (1_200, 3_400));
     }
 }

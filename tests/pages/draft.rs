@@ -221,7 +221,7 @@ on_both! {
         assert_eq!(page.form_value("washes"), "many");
         let sent = page.form(&path(&site, "header")).set("washes", "3").set("unit", "");
         let page = iris.sends_and_opens(sent.untick("markets").tick("markets", "us")).await;
-        page.must_see("Header 1 to mend");
+        page.must_see("Header 1 error");
         page.must_see("No unit is chosen.");
         assert_eq!(page.attributes(".findings a", "href"), [format!("{}#unit", path(&site, "header"))]);
         let header = spec(&site).await.header;
@@ -256,7 +256,7 @@ on_both! {
         assert_eq!(field(&page, &cell("part-1", "screen")), "green");
         let sent = page.form(&path(&site, "colourways")).set(&cell("part-1", "screen"), "5C6B3F");
         let page = iris.sends_and_opens(sent).await;
-        page.must_see("Parts and colourways done");
+        page.must_see("Parts and colourways ready");
         let now = spec(&site).await.colourways;
         let kelp = now.colourways[2].id.clone();
         assert_eq!((now.parts.len(), now.colourways.len()), (4, 3));
@@ -268,7 +268,7 @@ on_both! {
         assert_eq!(at("part-1"), Some(Cell::Colour(colour)));
         assert_eq!(at("part-2"), Some(Cell::DyedToMatch { part: item("part-1") }));
         assert_eq!((at("part-3"), at("part-4")), (Some(Cell::None {}), Some(Cell::Natural {})));
-        assert_eq!(page.attributes("td .patch rect[fill=\"#5c6b3f\"]", "fill").len(), 2);
+        assert_eq!(page.attributes(".patch rect[fill=\"#5c6b3f\"]", "fill").len(), 2);
 
         // A part that goes takes its cells with it; who matched it says so.
         let sent = form(&site, &mut iris, "colourways").await.tick("part-1.remove", "on");

@@ -19,7 +19,7 @@ on_both! {
         page.must_be(StatusCode::OK);
         assert_eq!(page.form_value("number"), "HT-310");
         assert_eq!(page.form_value("name"), "Skerry shorts");
-        page.must_see("Sizes not begun");
+        page.must_see("Sizes empty");
         iris.visits("/styles").await.must_see("HT-310 Skerry shorts draft only 0 0");
         // Every section of an empty draft opens.
         for section in ["sizes", "drawings", "points", "colourways"] {

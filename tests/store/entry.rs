@@ -21,16 +21,16 @@ on_both! {
                 name: "Hoa".to_owned(),
                 org_name: "Sao Mai Garment".to_owned(),
                 role: Role::SampleRoom,
-                language: "vi".to_owned(),
+                language: "en".to_owned(),
             };
             assert_eq!(shown, Some(expected));
         }
 
-        let token = cast.store.use_way_in(&link, Some(("Hoa Lê", "en"))).await.unwrap();
+        let token = cast.store.use_way_in(&link, Some(("Hoa Lê", "vi"))).await.unwrap();
         let session = cast.store.session(&token).await.unwrap().unwrap();
         assert_eq!(session.actor, hoa.actor);
         assert_eq!(session.name.as_deref(), Some("Hoa Lê"));
-        assert_eq!(session.language, "en");
+        assert_eq!(session.language, "vi");
 
         assert_eq!(cast.store.way_in(&link).await.unwrap(), None);
         let again = cast.store.use_way_in(&link, Some(("Thief", "en"))).await;

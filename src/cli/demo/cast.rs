@@ -6,7 +6,7 @@ use crate::spec::{OrgId, PersonId, StyleId};
 use crate::store::{NewPerson, Session, Store, StoreError};
 
 pub const BRAND: &str = "Harrow & Tide";
-/// The pages speak one language so far, and whoever follows a link may choose another.
+/// Whoever looks at the demo can read it; whoever follows a link may choose another language.
 const LANGUAGE: &str = "en";
 
 /// Somebody of the demo, with the permits that the rules give them.

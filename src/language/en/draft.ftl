@@ -2,17 +2,44 @@
 
 draft-sections = Sections of the draft
 draft-publish = Check and publish
-draft-not-begun = not begun
-draft-to-mend = { $count } to mend
-draft-warned = { $count ->
+draft-sum = Sections ready: { $ready } · with errors: { $wrong } · empty: { $empty }.
+draft-step-empty = empty
+draft-step-ready = ready
+draft-step-errors = { $count ->
+    [one] 1 error
+   *[other] { $count } errors
+}
+draft-step-warnings = { $count ->
     [one] 1 warning
    *[other] { $count } warnings
 }
-draft-done = done
+draft-step-changes = { $count ->
+    [one] 1 change
+   *[other] { $count } changes
+}
+draft-changes-count = { $count ->
+    [0] No change since revision { $revision }
+    [one] 1 change since revision { $revision }
+   *[other] { $count } changes since revision { $revision }
+}
+draft-changes-title = What the draft changes
+draft-changes-since = Against revision { $revision }, published { $date }.
+draft-changes-older = There is a newer revision than this one.
+draft-changes-open = Open the section
+draft-changes-first = Nothing is published yet, so there is nothing to compare the draft with.
 draft-save = Save
 draft-findings = To mend in this section
 draft-findings-none = Nothing is missing here.
 draft-finding-open = Go there
+draft-findings-typed = As it is typed now. It is not saved yet.
+draft-here = { $name } has this section open, since { $since } UTC
+draft-saved-by = Last saved by { $name }, { $at } UTC.
+draft-newer = { $name } saved this section at { $at } UTC, after you opened it.
+draft-newer-mine = You saved this section in another window at { $at } UTC, after you opened it here.
+draft-newer-what = What you type here stays. When you save it, both versions are shown, and you choose wherever they differ.
+draft-newer-show = Show what is saved now
+draft-newer-history = What was changed
+draft-undo = Take this save back
 draft-lost = A save of yours is not in the draft yet: somebody else saved first.
 draft-lost-open = { $section }, your save of { $at } UTC: see both versions
 
@@ -111,16 +138,29 @@ cell-picker = Choose the screen colour
 ## Two versions of one section
 
 conflict-title-heading = Somebody saved this section while you were writing.
-conflict-nothing-lost = Nothing is lost. Choose what stands wherever the two differ. What only one of you changed is chosen already.
-conflict-moved = The section was saved again just now. Look at the differences once more.
+conflict-nothing-lost = Nothing is lost. Choose what stands in each field that you both changed, or write it anew. What only one of you changed is chosen already.
+conflict-moved = The section was saved again just now. Your choices are as you made them; look at the fields that are marked, and save once more.
 conflict-same = What you sent is the same as what is in the draft.
+conflict-both = You both changed
+conflict-one = { $count ->
+    [one] Only one of you changed: 1 field, chosen already
+   *[other] Only one of you changed: { $count } fields, chosen already
+}
+conflict-whole = All of it
+conflict-section = The section itself
+conflict-again = saved again just now
+conflict-write = Write it
+conflict-unused = Something is written here, and another choice is ticked. Tick “Write it”, or empty the field.
+conflict-all-mine = All as I have it
+conflict-all-theirs = All as { $name } has it
 conflict-mine = Yours, { $at } UTC
 conflict-theirs = Saved by { $name }, { $at } UTC
 conflict-gone = not there
 conflict-empty = empty
 conflict-order = Order
-conflict-letters = Letters
-conflict-lines = Dimension lines
+conflict-letter = Letter on a drawing: { $item }
+conflict-line = Dimension line: { $item }
+conflict-ring = Circle that { $drawing } shows larger
 conflict-save = Save what is chosen
 
 listed-all = All fields
@@ -137,8 +177,3 @@ history-take-revision = Take it from revision { $revision }
 history-saves = Every save
 history-now = now in the draft
 history-restore = Take this one again
-
-labels-symbols = Care symbols on a label need a licence.
-labels-symbols-why = The symbols of ISO 3758 are registered marks. A label's artwork carries words, or symbols that you upload under a licence of your own. The small signs that Fellseam shows beside the words are drawn by us as an aid on the screen, and go on no label.
-original-not-shown = The original is kept byte for byte for the factory to download. It cannot be shown here: upload a picture of it as its preview.
-listed-file-kept = What is kept: download it

@@ -24,7 +24,6 @@ grade-too-few-sizes = There are no two sizes yet. Enter the sizes first, or writ
 ## Forms
 
 error-missing = Write something here.
-error-choice-missing = Choose one.
 error-text-long = This is too long. Write at most { $most } letters.
 error-number-taken = Another style has this number. Choose another one.
 error-size-code-signs = A size code cannot have a comma, a semicolon or an equals sign: grade rules need them.

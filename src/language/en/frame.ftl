@@ -11,6 +11,7 @@ nav-people = People
 nav-me = My page
 
 language-label = Language
+language-unchecked = Written by the program’s makers and not yet checked by a native speaker: { $languages }.
 name-erased = (name erased)
 
 ## What the form before this page has done
@@ -50,3 +51,6 @@ need-round-check = Measure sample round { $number }, { $kind }
 need-round-decide = Decide sample round { $number }, { $kind }
 need-round-sign-blocked = Sample round { $number }, { $kind }: see what is open before you can sign
 need-round-sign = Sign the decision on sample round { $number }, { $kind }
+
+frame-working = Working. This page goes on by itself.
+frame-sending = Sending files: { $files }, { $size } MB. This page goes on by itself.

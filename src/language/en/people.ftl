@@ -8,6 +8,7 @@ people-acts = What you can do
 people-left = no access
 people-new-link = New link
 people-end = End access
+people-end-what = { $name } is signed out everywhere at once and cannot come in again. What they wrote and signed stays. This is not taken back: to have them again, invite them anew.
 people-add = Invite somebody
 people-add-button = Make a link
 people-factory = Add a factory

@@ -78,6 +78,7 @@ rounds-newer-wait = The brand says whether they go on.
 rounds-newer-changes = See what changed
 rounds-continue = Continue with revision { $revision }
 rounds-restart = Restart with revision { $revision }
+rounds-restart-sure = This round ends cancelled, and stays so. What was measured in it is kept.
 rounds-restart-reason = Restarted with revision { $revision }.
 
 ## Pieces and points

@@ -1,5 +1,9 @@
 ### What a revision says, section by section.
 
+## The program's words beside the brand's
+
+term-legend = ≈ is the program’s word in your language, not checked by a native speaker. What the brand wrote counts.
+
 ## Drawings
 
 drawing-larger = Larger: { $drawing }

@@ -45,4 +45,5 @@ me-password-new = New password
 me-password-button = Set password
 me-out = Sign out everywhere
 me-out-what = Ends every session of yours, on all devices.
+me-out-sure = This device is signed out, too. You need your password or a new link to come in again.
 me-out-button = Sign out everywhere

@@ -87,6 +87,26 @@ ask-send = Send
 ask-alone = This style is shared with no factory yet, so there is nobody to ask.
 ask-alone-share = Share the style
 
+## Ready sentences
+
+ready-title = Ready sentences
+ready-what = The other side reads the sentence in its own language.
+ready-how = Send one as it stands, or choose one and fill in what is missing.
+ready-other = Another sentence
+ready-mark = ready sentence
+ready-slot-length = Measurement, { $unit }
+ready-slot-spec = What the spec says, { $unit }
+ready-slot-item = What it is about
+ready-slot-other = And what else
+ready-slot-material = Material
+ready-slot-size = Size
+ready-slot-date = Date
+ready-slot-until = Until
+ready-slot-count = Number
+ready-slot-percent = Percent
+ready-slot-revision = Revision
+ready-slot-wrong = This does not fit here. Write or choose it again.
+
 ## Live pages
 
 live-new = There is something new on this page.

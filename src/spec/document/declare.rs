@@ -122,6 +122,17 @@ macro_rules! records {
                     (format!("{name}.{field}").into(), value)
                 }));
             }
+
+            fn merged(
+                theirs: &Self,
+                mine: &Self,
+                name: &str,
+                choose: &mut dyn FnMut(&str) -> bool,
+            ) -> Self {
+                $crate::spec::document::Record::merged(theirs, mine, &mut |field| {
+                    choose(&format!("{name}.{field}"))
+                })
+            }
         }
 
         $crate::spec::document::declare::record!($name {} $($field: $type,)*);
@@ -201,15 +212,16 @@ macro_rules! record {
             fn merged(
                 theirs: &Self,
                 mine: &Self,
-                choose: &mut dyn FnMut(&'static str) -> bool,
+                choose: &mut dyn FnMut(&str) -> bool,
             ) -> Self {
                 $name {
                     $($key: theirs.$key.clone(),)?
-                    $($field: if theirs.$field == mine.$field || !choose(stringify!($field)) {
-                        theirs.$field.clone()
-                    } else {
-                        mine.$field.clone()
-                    },)*
+                    $($field: $crate::spec::document::Held::merged(
+                        &theirs.$field,
+                        &mine.$field,
+                        stringify!($field),
+                        choose,
+                    ),)*
                 }
             }
         }

@@ -137,6 +137,18 @@ pub trait Held {
 
     /// Adds what is there under the field's name.
     fn hold(&self, name: &'static str, fields: &mut Fields);
+
+    /// From one of two versions of the field of this name: where they differ, mine when `choose`
+    /// says so. A nested record is chosen field by field, as `outer.inner`.
+    fn merged(theirs: &Self, mine: &Self, name: &str, choose: &mut dyn FnMut(&str) -> bool) -> Self
+    where
+        Self: Clone + PartialEq,
+    {
+        match theirs == mine || !choose(name) {
+            true => theirs.clone(),
+            false => mine.clone(),
+        }
+    }
 }
 
 /// What a field of this type takes.
@@ -161,8 +173,9 @@ pub trait Record: Clone + PartialEq {
     /// The fields that are compared whole; of nested records as `outer.inner`.
     fn fields(&self) -> Fields;
 
-    /// Field by field from one of two versions, as `choose` says where they differ.
-    fn merged(theirs: &Self, mine: &Self, choose: &mut dyn FnMut(&'static str) -> bool) -> Self;
+    /// Field by field from one of two versions: where they differ, mine when `choose` says so. Of
+    /// nested records as `outer.inner`.
+    fn merged(theirs: &Self, mine: &Self, choose: &mut dyn FnMut(&str) -> bool) -> Self;
 }
 
 impl Held for String {

@@ -29,33 +29,43 @@ fn a_field_of_the_header_is_chosen_by_itself() {
     theirs.header.season = "Spring".to_owned();
     mine.header.unit = Some(Unit::Cm);
     let section = Section::Header;
-    let places = [Place::Field("season"), Place::Field("unit")];
+    let places = ["season", "unit"].map(|it| Place::Field(it.to_owned()));
     assert_eq!(differences(section, &theirs, &mine), places);
-    let both = merged(section, &theirs, &mine, |place| match place {
-        Place::Field("unit") => Side::Mine,
-        _ => Side::Theirs,
+    let both = merged(section, &theirs, &mine, |place| match *place == places[1] {
+        true => Side::Mine,
+        false => Side::Theirs,
     });
     assert_eq!(both.header.season, "Spring");
     assert_eq!(both.header.unit, Some(Unit::Cm));
 }
 
 #[test]
-fn rows_are_changed_added_and_removed_each_by_itself() {
+fn rows_are_added_and_removed_and_their_fields_changed_each_by_itself() {
     let (mut theirs, mut mine) = (spec(), spec());
     theirs.points.points[0].base = Some(Entered::read("22", Unit::Inch).unwrap());
     theirs.points.points.remove(4);
+    theirs.points.points[0].how.start = "Side seam".to_owned();
+    mine.points.points[0].how.note = "Over the pocket".to_owned();
     mine.points.points[2].name = "Length".to_owned();
     let mut new = mine.points.points[2].clone();
     new.id = id("point-new");
     mine.points.points.insert(3, new);
     let section = Section::Points;
-    let places = ["point-a", "point-c", "point-new", "point-e"].map(|it| Place::Item(id(it)));
+    let field = |item: &str, field: &str| of(&id(item), field);
+    let places = [
+        field("point-a", "how.start"),
+        field("point-a", "how.note"),
+        field("point-a", "base"),
+        field("point-c", "name"),
+        Place::Item(id("point-new")),
+        Place::Item(id("point-e")),
+    ];
     assert_eq!(differences(section, &theirs, &mine), places);
+    let of_theirs = [&places[0], &places[2], &places[5]];
     let both = merged(section, &theirs, &mine, |place| {
-        if *place == Place::Item(id("point-a")) || *place == Place::Item(id("point-e")) {
-            Side::Theirs
-        } else {
-            Side::Mine
+        match of_theirs.contains(&place) {
+            true => Side::Theirs,
+            false => Side::Mine,
         }
     });
     let ids: Vec<&str> = both.points.points.iter().map(|p| p.id.as_str()).collect();
@@ -63,7 +73,9 @@ fn rows_are_changed_added_and_removed_each_by_itself() {
         ids,
         ["a", "b", "c", "new", "d", "f", "g", "h", "i", "j"].map(|it| format!("point-{it}"))
     );
-    assert_eq!(both.points.points[0], theirs.points.points[0]);
+    let how = &both.points.points[0].how;
+    assert_eq!((&*how.start, &*how.note), ("Side seam", "Over the pocket"));
+    assert_eq!(both.points.points[0].base, theirs.points.points[0].base);
     assert_eq!(both.points.points[2].name, "Length");
 }
 
@@ -121,6 +133,53 @@ fn a_cell_is_chosen_by_itself_and_goes_with_its_part() {
     let without = all(section, &theirs, &mine, Side::Theirs);
     assert_eq!(without.colourways.parts.len(), 3);
     assert_eq!(without.colourways.cell(&ink, &id("part-4")), None);
+}
+
+#[test]
+fn marks_of_one_drawing_are_chosen_each_by_itself() {
+    let (mut theirs, mut mine) = (spec(), spec());
+    let drawing = |spec: &mut Spec| spec.drawings.drawings.remove(0);
+    let (mut front, mut front_too) = (drawing(&mut theirs), drawing(&mut mine));
+    front.markers[0].x += 100;
+    front.title = "The front".to_owned();
+    front_too.markers[1].y += 100;
+    front_too.markers.remove(2);
+    front_too.file = Digest::of(b"redrawn");
+    front_too.width = 1600;
+    let marks = [0, 1, 2].map(|at| Place::Item(front.markers[at].id.clone()));
+    theirs.drawings.drawings.insert(0, front);
+    mine.drawings.drawings.insert(0, front_too);
+    let section = Section::Drawings;
+    let on = theirs.drawings.drawings[0].id.clone();
+    let [moved, lower, gone] = marks;
+    let places = [
+        of(&on, "file"),
+        of(&on, "title"),
+        moved.clone(),
+        lower,
+        gone,
+    ];
+    assert_eq!(differences(section, &theirs, &mine), places);
+    let both = merged(section, &theirs, &mine, |place| {
+        match [&places[1], &moved].contains(&place) {
+            true => Side::Theirs,
+            false => Side::Mine,
+        }
+    });
+    let (both, theirs) = (&both.drawings.drawings[0], &theirs.drawings.drawings[0]);
+    assert_eq!((&*both.title, both.width), ("The front", 1600));
+    assert_eq!(both.file, Digest::of(b"redrawn"));
+    assert_eq!(both.markers[0].x, theirs.markers[0].x);
+    assert_eq!(both.markers.len(), theirs.markers.len() - 1);
+}
+
+#[test]
+fn a_place_meets_what_it_holds() {
+    let whole = Place::Item(id("point-a"));
+    let field = of(&id("point-a"), "base");
+    assert!(whole.meets(&field) && field.meets(&whole) && field.meets(&field));
+    assert!(!field.meets(&of(&id("point-a"), "name")));
+    assert!(!whole.meets(&of(&id("point-b"), "base")));
 }
 
 #[test]

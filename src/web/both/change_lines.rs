@@ -3,6 +3,7 @@
 use crate::language::{ChangeLine, Text};
 use crate::spec::change::{Version, changes};
 use crate::spec::{DecimalSign, ItemId, Section};
+use crate::web::shape;
 
 /// The changes of one section. `templates/both/change_lines.html` has the macro that shows them.
 pub struct ChangeGroup {
@@ -13,6 +14,8 @@ pub struct ChangeGroup {
 /// One change, and where to look at what it changed.
 pub struct LinkedLine {
     pub line: ChangeLine,
+    /// The shape around its letter.
+    pub shape: &'static str,
     pub href: Option<String>,
 }
 
@@ -27,9 +30,11 @@ pub fn change_groups(
 ) -> Vec<ChangeGroup> {
     let mut groups: Vec<ChangeGroup> = Vec::new();
     for line in t.change_lines(&changes(old, new), old, new, sign) {
-        let item = line.item.as_ref().filter(|_| !line.removed);
+        let id = line.item.as_ref();
+        let item = id.and_then(|id| new.spec.item(id).or_else(|| old.spec.item(id)));
         let linked = LinkedLine {
-            href: item.and_then(&href),
+            href: id.filter(|_| !line.removed).and_then(&href),
+            shape: item.map_or("point", shape::letter),
             line,
         };
         match groups.last_mut() {

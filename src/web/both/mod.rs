@@ -11,6 +11,7 @@ pub mod item;
 pub mod ledger;
 pub mod live;
 pub mod patch;
+pub mod ready;
 pub mod revision;
 pub mod sheet;
 pub mod sign;

@@ -152,22 +152,22 @@ impl Sheet {
         self.sizes.len() <= 8
     }
 
-    /// Whether a letter of this shape stands on a drawing.
-    pub fn shows(&self, shape: &str) -> bool {
-        let mut marks = self.drawings.iter().flat_map(|figure| &figure.marks);
-        marks.any(|mark| mark.shape == shape)
-    }
-
-    /// Whether a drawing has circles that another one shows larger.
-    pub fn magnifies(&self) -> bool {
-        self.drawings
-            .iter()
-            .any(|figure| !figure.circles.is_empty())
-    }
-
-    /// Whether a drawing has dimension lines.
-    pub fn measures(&self) -> bool {
-        self.drawings.iter().any(|figure| !figure.lines.is_empty())
+    /// What the drawings show that a reader may want explained: the shapes of letters, `line` for
+    /// dimension lines, `ring` for circles that another drawing shows larger.
+    pub fn legend(&self) -> Vec<&'static str> {
+        let figures = || self.drawings.iter();
+        let shown = |shape: &str| {
+            let mut marks = figures().flat_map(|figure| &figure.marks);
+            marks.any(|mark| mark.shape == shape)
+        };
+        let mut legend: Vec<&str> = shape::LETTERS.into_iter().filter(|it| shown(it)).collect();
+        if figures().any(|figure| !figure.lines.is_empty()) {
+            legend.push("line");
+        }
+        if figures().any(|figure| !figure.circles.is_empty()) {
+            legend.push("ring");
+        }
+        legend
     }
 
     /// All that is said as one text, for the digest of what was on the screen.

@@ -4,18 +4,18 @@
 use askama::Template;
 use axum::extract::{Path, State};
 
+use super::threads::words;
 use crate::access::{Side, StylePermit, act, grant};
 use crate::exchange::Refused;
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::{Agreement, SubjectKind, agreement};
 use crate::language::Text;
-use crate::spec::check::check_by;
-use crate::spec::{OrgId, StyleId, grade};
+use crate::spec::{OrgId, StyleId};
 use crate::store::{
     Acknowledged, Organisation, Revision, Round, Shared, Signature, StyleCopy, StyleName,
     ThreadView,
 };
-use crate::web::brand::draft::{Step, steps};
+use crate::web::brand::draft::progress::{Looked, Progress};
 use crate::web::form::{Errors, Form};
 use crate::web::frame::{Frame, name_or_erased};
 use crate::web::may::{MayOn, Who};
@@ -34,8 +34,8 @@ struct StylePage {
     copied_from: Option<StyleCopy>,
     /// Others may begin with it.
     is_start: bool,
-    /// The sections of the draft; empty for a factory.
-    draft: Vec<Step>,
+    /// How far the draft is; nothing for a factory.
+    draft: Option<Progress>,
     /// The draft says something else than the newest revision.
     draft_differs: bool,
     /// Newest first.
@@ -93,6 +93,7 @@ struct RoundLine {
 struct ThreadLine {
     href: String,
     letter: String,
+    letter_shape: &'static str,
     item: String,
     kind: String,
     kind_shape: &'static str,
@@ -157,13 +158,12 @@ async fn style(
             let draft = store.draft(&review).await?;
             let newest = revisions.first();
             let differs = newest.is_none_or(|newest| newest.frozen.spec != draft.spec);
-            let book = store.book(&review).await?;
-            let findings = check_by(&book, &draft.spec, &grade(&draft.spec));
             let from = store.copied_from(&review).await?;
             let start = store.is_start(&review).await?;
-            (steps(&draft.spec, &findings), differs, from, start)
+            let looked = Looked::through(&draft.spec, newest);
+            (Some(looked.progress), differs, from, start)
         }
-        Err(_) => (Vec::new(), false, None, false),
+        Err(_) => (None, false, None, false),
     };
     let shares = store.shares(permit).await?;
     let others = match permit.also::<act::ShareWith>() {
@@ -339,12 +339,13 @@ fn thread_line(
         .find(|revision| revision.number == facts.raised_on);
     let item = raised_on.and_then(|revision| revision.frozen.spec.item(&facts.item));
     let first = thread.messages.first();
-    let words = first.and_then(|message| message.text.as_deref());
+    let words = first.and_then(|message| words(t, revisions, message).0);
     let words = words.unwrap_or_default();
     let short: String = words.chars().take(WORDS).collect();
     ThreadLine {
         href: format!("/styles/{style}/threads/{}", facts.id),
         letter: item.map_or("", |item| item.letter()).to_owned(),
+        letter_shape: item.map_or("point", shape::letter),
         item: item.map_or("", |item| item.name()).to_owned(),
         kind: t.name(&facts.kind).to_string(),
         kind_shape: shape::kind(facts.kind),

@@ -6,6 +6,7 @@ use axum::extract::{Path, State};
 
 use super::item::{MOST_PHOTOS, Place, Returned, again, check_text};
 use crate::access::{BringsPhotos, Side, StylePermit, act};
+use crate::exchange::phrase;
 use crate::exchange::revision::Standing;
 use crate::exchange::thread::{Kind, Move, State as ThreadState, Thread};
 use crate::language::{Message as Words, Text};
@@ -52,6 +53,8 @@ pub struct Said {
     pub language: String,
     /// Nothing: erased. Empty where photographs say it all.
     pub text: Option<String>,
+    /// It is a ready sentence, shown in the reader's language.
+    pub ready: bool,
     pub photos: Vec<Option<Photo>>,
 }
 
@@ -198,7 +201,7 @@ pub async fn photos<A: BringsPhotos>(
 
 /// Where a thread stands: on the newest revision that has its item. At least the one that it was
 /// raised on has it.
-async fn place_of(
+pub(super) async fn place_of(
     app: &App,
     permit: &StylePermit<act::Read>,
     id: &ThreadId,
@@ -298,7 +301,7 @@ impl Seen<'_> {
             messages: thread
                 .messages
                 .into_iter()
-                .map(|message| said(t, message, &thread.org_name))
+                .map(|message| said(t, self.revisions, message, &thread.org_name))
                 .collect(),
             text: String::new(),
             errors: Errors::default(),
@@ -422,8 +425,38 @@ impl Seen<'_> {
     }
 }
 
-fn said(t: Text, message: Message, factory: &str) -> Said {
+/// What a message says to this reader, and the language of it: what somebody typed as it is, a ready
+/// sentence in the reader's own.
+pub fn words(t: Text, revisions: &[Revision], message: &Message) -> (Option<String>, String) {
+    let typed = || (message.text.clone(), message.language.clone());
+    if message.language != phrase::LANGUAGE {
+        return typed();
+    }
+    let ready = message.text.as_deref().map(phrase::Said::read);
+    // Of the newest revision that still has all of what it names.
+    let names = |said: &phrase::Said| {
+        let has = |revision: &&Revision| {
+            said.items()
+                .all(|id| revision.frozen.spec.item(id).is_some())
+        };
+        revisions.iter().find(has).or(revisions.first())
+    };
+    match ready {
+        Some(Ok(said)) => match names(&said) {
+            Some(revision) => {
+                let frozen = &revision.frozen;
+                let text = t.phrase(&said, &frozen.spec, frozen.decimal);
+                (Some(text.to_string()), t.lang().to_owned())
+            }
+            None => typed(),
+        },
+        _ => typed(),
+    }
+}
+
+fn said(t: Text, revisions: &[Revision], message: Message, factory: &str) -> Said {
     let person = name_or_erased(t, message.person.as_deref());
+    let (text, language) = words(t, revisions, &message);
     Said {
         id: message.id.to_string(),
         side: message.side,
@@ -432,8 +465,9 @@ fn said(t: Text, message: Message, factory: &str) -> Said {
             Side::Factory => format!("{person}, {factory}"),
         },
         at: message.at,
-        language: message.language,
-        text: message.text,
+        ready: message.language == phrase::LANGUAGE && text.is_some(),
+        language,
+        text,
         photos: message.photos,
     }
 }

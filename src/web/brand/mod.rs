@@ -10,4 +10,3 @@ pub mod round;
 pub mod publish;
 pub mod starts;
 pub mod styles;
-pub mod tables;

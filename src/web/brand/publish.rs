@@ -7,16 +7,16 @@ use axum::extract::State;
 use axum::http::StatusCode;
 use axum::response::IntoResponse;
 
-use super::draft::{Line, Step, steps};
+use super::draft::changes::place;
+use super::draft::progress::{Line, Looked, Progress};
 use crate::access::{StylePermit, act};
 use crate::exchange::refused::FindingKey;
 use crate::exchange::{Refused, thread};
 use crate::language::Text;
 use crate::spec::change::{Version, changes, touched};
-use crate::spec::check::{Finding, check_by};
-use crate::spec::{DecimalSign, Item, ItemId, Section, StyleId, grade};
+use crate::spec::check::Finding;
+use crate::spec::{DecimalSign, Item, ItemId, Section, StyleId};
 use crate::store::{Draft, Publish, Revision, StoreError, Versions};
-use crate::web::App;
 use crate::web::both::change_lines::{ChangeGroup, change_groups};
 use crate::web::form::{Errors, Fields, Form};
 use crate::web::frame::Frame;
@@ -24,6 +24,7 @@ use crate::web::may::{MayOn, Who};
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
 use crate::web::refusal::{WayOn, ways_on};
+use crate::web::{App, shape};
 
 #[derive(Template)]
 #[template(path = "brand/publish.html")]
@@ -35,7 +36,7 @@ struct PublishPage {
     name: String,
     /// The number that the next revision gets.
     next: u32,
-    steps: Vec<Step>,
+    progress: Progress,
     /// What keeps the draft from being published.
     mend: Vec<Line>,
     /// What is published only with a reason.
@@ -67,6 +68,7 @@ struct Warning {
 struct MustFix {
     href: String,
     letter: String,
+    shape: &'static str,
     name: String,
     /// The draft changes what it is about.
     carried: bool,
@@ -95,6 +97,7 @@ pub async fn submit(may: MayOn<act::Publish>, State(app): State<App>, form: Form
     let read = Everything::read(&app, &may.permit).await?;
     let mut errors = Errors::default();
     let accepted: BTreeMap<FindingKey, String> = read
+        .looked
         .findings
         .iter()
         .filter(|finding| !finding.is_error())
@@ -156,7 +159,7 @@ pub async fn submit(may: MayOn<act::Publish>, State(app): State<App>, form: Form
 /// What the page is made from.
 struct Everything {
     draft: Draft,
-    findings: Vec<Finding>,
+    looked: Looked,
     newest: Option<Revision>,
     agreed: Vec<thread::Thread>,
     factories: Vec<String>,
@@ -168,11 +171,11 @@ impl Everything {
         let draft = app.store.draft(&permit.also()?).await?;
         let threads = app.store.threads(&read).await?;
         let shares = app.store.shares(&read).await?;
-        let book = app.store.book(permit).await?;
+        let newest = app.store.newest(&read).await?;
         Ok(Self {
-            findings: check_by(&book, &draft.spec, &grade(&draft.spec)),
+            looked: Looked::through(&draft.spec, newest.as_ref()),
             draft,
-            newest: app.store.newest(&read).await?,
+            newest,
             agreed: threads
                 .into_iter()
                 .map(|thread| thread.facts)
@@ -192,8 +195,11 @@ impl Everything {
         let style = permit.style();
         let spec = &self.draft.spec;
         let line = |finding: &Finding| Line::new(t, style, spec, finding);
-        let (mend, warned): (Vec<_>, Vec<_>) =
-            self.findings.iter().partition(|found| found.is_error());
+        let (mend, warned): (Vec<_>, Vec<_>) = self
+            .looked
+            .findings
+            .iter()
+            .partition(|found| found.is_error());
         let newest = self.newest.as_ref();
         let mut warnings: Vec<Warning> = Vec::new();
         for finding in warned {
@@ -211,15 +217,11 @@ impl Everything {
         let decimal = decimal(sent)
             .or(newest.map(|newest| newest.frozen.decimal))
             .unwrap_or_default();
-        let chart = grade(spec).chart(spec);
         let now = Version {
             spec,
-            chart: chart.as_ref(),
+            chart: self.looked.chart.as_ref(),
         };
-        let href = |id: &ItemId| {
-            let section = spec.item(id)?.section().name();
-            Some(format!("/styles/{style}/draft/{section}#row-{id}"))
-        };
+        let href = |id: &ItemId| place(style, spec, id);
         let before = newest.map(|newest| newest.frozen.version());
         let touched = before.map_or_else(BTreeSet::new, |before| touched(&changes(before, now)));
         let must_fix = |thread: &thread::Thread| {
@@ -227,6 +229,7 @@ impl Everything {
             MustFix {
                 href: format!("/styles/{style}/threads/{}", thread.id),
                 letter: item.map_or("", Item::letter).to_owned(),
+                shape: item.map_or("point", shape::letter),
                 name: item.map_or("", Item::name).to_owned(),
                 carried: touched.contains(&thread.item),
             }
@@ -238,7 +241,7 @@ impl Everything {
             number: spec.header.number.clone(),
             name: spec.header.name.clone(),
             next: newest.map_or(1, |newest| newest.number + 1),
-            steps: steps(spec, &self.findings),
+            progress: self.looked.progress,
             mend: mend.into_iter().map(line).collect(),
             warnings,
             since: newest.map(|newest| newest.number),

@@ -22,7 +22,6 @@ fn frozen(spec: Spec) -> Frozen {
         decimal: DecimalSign::Point,
         files: BTreeSet::new(),
         rules: 1,
-        corrections: Vec::new(),
     }
 }
 

@@ -1,20 +1,18 @@
-//! Two people saved one section: both versions side by side, and a choice for every place where
-//! they differ.
-
-use std::collections::BTreeSet;
+//! Two people saved one section: both versions side by side, and a choice for every field where they
+//! differ: mine, theirs, or written anew.
 
 use askama::Template;
 use axum::extract::{Path, State};
 
-use super::described;
-use super::{SectionPage, Sent};
+use super::typed::{Desk, Node};
+use super::{SectionPage, Sent, described, written};
 use crate::access::act;
 use crate::language::{FieldWords, Text};
+use crate::spec::Spec;
 use crate::spec::merge::{Place, Side, differences, merged};
-use crate::spec::{Section, Spec};
 use crate::store::{Draft, LostSave, SectionVersion, StoreError, put_section};
 use crate::web::App;
-use crate::web::form::Form;
+use crate::web::form::{Errors, Fields, Form};
 use crate::web::frame::{Frame, name_or_erased};
 use crate::web::may::{MayOn, Who};
 use crate::web::page::{Answer, go, page, page_again};
@@ -27,29 +25,73 @@ struct ConflictPage {
     frame: Frame,
     page: SectionPage,
     save: LostSave,
+    /// When it was sent.
+    saved_at: String,
     /// Who saved what is in the draft now, and when.
     by: String,
     at: String,
-    differences: Vec<Difference>,
+    /// What both changed.
+    both: Vec<Group>,
+    /// What only one of them changed, which is chosen already.
+    one: Vec<Group>,
+    errors: Errors,
     /// Why the choice could not be saved.
     refused: Option<String>,
 }
 
-/// A place where the two differ. Of a row that is in both, only the fields that differ are told.
+impl ConflictPage {
+    /// How many places only one of the two changed.
+    fn decided(&self) -> usize {
+        self.one.iter().map(|group| group.differences.len()).sum()
+    }
+}
+
+/// The differences of one item, or of the section itself.
+struct Group {
+    heading: String,
+    differences: Vec<Difference>,
+}
+
+/// A place where the two differ.
 struct Difference {
+    /// Of the form's field of the choice.
     name: String,
     label: String,
     /// `None`: it is not there.
     mine: Option<Vec<FieldWords>>,
     theirs: Option<Vec<FieldWords>>,
-    mine_stands: bool,
+    /// Where it can be written anew.
+    nodes: Vec<Node>,
+    chosen: Chosen,
+    /// Theirs moved again after the reader looked last.
+    moved: bool,
+    error: Option<String>,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Chosen {
+    Mine,
+    Theirs,
+    Written,
+}
+
+impl Chosen {
+    fn read(text: &str) -> Option<Chosen> {
+        Some(match text {
+            "mine" => Chosen::Mine,
+            "theirs" => Chosen::Theirs,
+            "written" => Chosen::Written,
+            _ => return None,
+        })
+    }
 }
 
 /// The name of the form's field for a place.
 fn name(place: &Place) -> String {
     match place {
-        Place::Field(name) => format!("field.{name}"),
+        Place::Field(field) => format!("field.{field}"),
         Place::Item(id) => format!("item.{id}"),
+        Place::Of { item, field } => format!("of.{item}.{field}"),
         Place::Cell { colourway, part } => format!("cell.{colourway}.{part}"),
         Place::Order(list) => format!("order.{list}"),
     }
@@ -84,24 +126,77 @@ impl Case {
         })
     }
 
+    /// The draft with the section as it was in this version; as it is now, where there is none.
+    fn version(&self, version: i64) -> Result<Spec, Problem> {
+        let known = self.history.iter().find(|it| it.version == version);
+        match known {
+            Some(known) => with_section(&self.draft.spec, &self.save, &known.content),
+            None => Ok(self.draft.spec.clone()),
+        }
+    }
+
+    /// `sent` is the form that could not be saved, if there is one: its choices stand.
     async fn page(
         &self,
         may: &MayOn<act::Write>,
         app: &App,
+        sent: Option<&Fields>,
+        errors: Errors,
         refused: Option<String>,
     ) -> Result<ConflictPage, Problem> {
         let t = self.who.t;
         let review = may.permit.also()?;
         let section = self.save.section;
         let (theirs, mine) = (&self.draft.spec, &self.mine);
-        // What only the other one changed is theirs by itself, and the other way round.
-        let base = self.history.iter().find(|it| it.version == self.save.base);
-        let base = match base {
-            Some(base) => with_section(theirs, &self.save, &base.content)?,
-            None => theirs.clone(),
+        let base = self.version(self.save.base)?;
+        let by_me = differences(section, &base, mine);
+        let by_them = differences(section, &base, theirs);
+        let looked: Option<i64> = sent.and_then(|sent| sent.number("version"));
+        let since = match looked {
+            Some(looked) => differences(section, &self.version(looked)?, theirs),
+            None => Vec::new(),
         };
-        let touched: BTreeSet<Place> = differences(section, &base, mine).into_iter().collect();
-        let places = differences(section, theirs, mine);
+        let is_in = |all: &[Place], place: &Place| all.iter().any(|it| it.meets(place));
+        let desk = Desk {
+            t,
+            spec: theirs,
+            sent,
+            errors: &errors,
+        };
+        let (mut both, mut one) = (Vec::new(), Vec::new());
+        for place in differences(section, theirs, mine) {
+            let name = name(&place);
+            let label = described::label(t, [theirs, mine], &place);
+            // What only the other one changed is theirs by itself, and the other way round.
+            let (of_mine, of_theirs) = (is_in(&by_me, &place), is_in(&by_them, &place));
+            let usual = match of_mine {
+                true => Chosen::Mine,
+                false => Chosen::Theirs,
+            };
+            let chosen = sent.and_then(|sent| Chosen::read(sent.text(&name)));
+            let moved = is_in(&since, &place);
+            let difference = Difference {
+                mine: described::words(t, mine, section, &place),
+                theirs: described::words(t, theirs, section, &place),
+                nodes: written::nodes(desk, section, &place, &label),
+                chosen: chosen.unwrap_or(usual),
+                error: errors.of(&name).map(str::to_owned),
+                moved,
+                name,
+                label,
+            };
+            let mut wrong = difference
+                .nodes
+                .iter()
+                .filter_map(|node| node.error.as_ref());
+            let wrong = difference.error.is_some() || wrong.next().is_some();
+            let groups = match (of_mine && of_theirs) || moved || wrong {
+                true => &mut both,
+                false => &mut one,
+            };
+            let heading = described::heading(t, [theirs, mine], &place);
+            add(groups, heading, difference);
+        }
         let mut around = SectionPage::new(app, t, &review, section, &self.draft).await?;
         around.lost.retain(|other| other.id != self.save.id);
         let newest = self.history.first();
@@ -111,14 +206,59 @@ impl Case {
             frame: self.who.frame(),
             page: around,
             save: self.save.clone(),
+            saved_at: self.save.saved_at.minute(),
             by: newest.map_or(String::new(), name_of),
             at: newest.map_or(String::new(), |newest| newest.saved_at.minute()),
-            differences: places
-                .iter()
-                .map(|place| difference(t, section, (theirs, mine), place, touched.contains(place)))
-                .collect(),
+            both,
+            one,
+            errors,
             refused,
         })
+    }
+
+    /// The section as it was chosen.
+    fn chosen(&self, fields: &Fields, errors: &mut Errors) -> Result<Spec, Problem> {
+        let t = self.who.t;
+        let section = self.save.section;
+        let places = differences(section, &self.draft.spec, &self.mine);
+        let choice = |place: &Place| Chosen::read(fields.text(&name(place)));
+        let spec = merged(
+            section,
+            &self.draft.spec,
+            &self.mine,
+            |place| match choice(place) {
+                Some(Chosen::Theirs) => Side::Theirs,
+                _ => Side::Mine,
+            },
+        );
+        let is_written = |place: &&Place| choice(place) == Some(Chosen::Written);
+        let anew: Vec<&Place> = places.iter().filter(is_written).collect();
+        let spec = written::put(t, &spec, section, &anew, fields, errors)?;
+        // What was written is not passed over because another choice is ticked.
+        let desk = Desk {
+            t,
+            spec: &spec,
+            sent: Some(fields),
+            errors,
+        };
+        let unused = places.iter().filter(|place| {
+            !is_written(place) && written::is_written(&written::nodes(desk, section, place, ""))
+        });
+        let unused: Vec<String> = unused.map(name).collect();
+        for name in unused {
+            errors.add(name, t.say("conflict-unused"));
+        }
+        Ok(spec)
+    }
+}
+
+fn add(groups: &mut Vec<Group>, heading: String, difference: Difference) {
+    match groups.last_mut() {
+        Some(group) if group.heading == heading => group.differences.push(difference),
+        _ => groups.push(Group {
+            heading,
+            differences: vec![difference],
+        }),
     }
 }
 
@@ -134,58 +274,13 @@ fn with_section(spec: &Spec, save: &LostSave, content: &str) -> Result<Spec, Pro
     Ok(spec)
 }
 
-fn difference(
-    t: Text,
-    section: Section,
-    (theirs, mine): (&Spec, &Spec),
-    place: &Place,
-    touched: bool,
-) -> Difference {
-    let mut of_mine = described::fields(t, mine, section, place);
-    let mut of_theirs = described::fields(t, theirs, section, place);
-    if let (Some(mine), Some(theirs)) = (&mut of_mine, &mut of_theirs) {
-        only_what_differs(mine, theirs);
-    }
-    Difference {
-        name: name(place),
-        label: described::label(t, [theirs, mine], place),
-        mine: of_mine,
-        theirs: of_theirs,
-        mine_stands: touched,
-    }
-}
-
-/// Leaves the fields that differ, each on both sides. Some differences have no words, as a letter
-/// moved by a hair: then all is told.
-fn only_what_differs(mine: &mut Vec<FieldWords>, theirs: &mut Vec<FieldWords>) {
-    let of = |fields: &[FieldWords], label: &str| {
-        let found = fields.iter().find(|field| field.label == label);
-        found.map_or(String::new(), |field| field.value.clone())
-    };
-    let mut labels: Vec<&str> = mine.iter().map(|field| field.label.as_str()).collect();
-    let more = theirs.iter().map(|field| field.label.as_str());
-    labels.extend(more.filter(|label| of(mine, label).is_empty()));
-    let differ = labels.into_iter().filter_map(|label| {
-        let field = |value| FieldWords {
-            label: label.to_owned(),
-            value,
-        };
-        let (mine, theirs) = (of(mine, label), of(theirs, label));
-        (mine != theirs).then(|| (field(mine), field(theirs)))
-    });
-    let differ: Vec<_> = differ.collect();
-    if !differ.is_empty() {
-        (*mine, *theirs) = differ.into_iter().unzip();
-    }
-}
-
 pub async fn show(
     may: MayOn<act::Write>,
     State(app): State<App>,
     Path((_, save)): Path<(String, String)>,
 ) -> Answer {
     let case = Case::new(&may, &app, &save).await?;
-    page(&case.page(&may, &app, None).await?)
+    page(&case.page(&may, &app, None, Errors::default(), None).await?)
 }
 
 pub async fn submit(
@@ -197,32 +292,32 @@ pub async fn submit(
     let t = may.who.t;
     let case = Case::new(&may, &app, &save).await?;
     let section = case.save.section;
-    let version: i64 = form.fields.number("version").ok_or(Problem::BadForm)?;
+    let fields = &form.fields;
+    let version: i64 = fields.number("version").ok_or(Problem::BadForm)?;
+    let mut errors = Errors::default();
     if version != case.draft.versions[&section] {
-        let refused = t.say("conflict-moved").to_string();
-        return page_again(&case.page(&may, &app, Some(refused)).await?);
+        let refused = Some(t.say("conflict-moved").to_string());
+        return page_again(&case.page(&may, &app, Some(fields), errors, refused).await?);
     }
-    let spec = merged(section, &case.draft.spec, &case.mine, |place| {
-        if form.fields.text(&name(place)) == "theirs" {
-            Side::Theirs
-        } else {
-            Side::Mine
-        }
-    });
+    let spec = case.chosen(fields, &mut errors)?;
+    if !errors.is_empty() {
+        return page_again(&case.page(&may, &app, Some(fields), errors, None).await?);
+    }
     let sent = Sent {
+        trial: None,
         app: app.clone(),
         who: may.who.clone(),
         permit: may.permit.also()?,
         section,
         draft: case.draft.clone(),
-        form,
+        form: form.clone(),
         base: version,
     };
     let to = match sent.keep(&spec, "").await {
         Ok(to) => to,
         Err(StoreError::Unique(_)) => {
-            let refused = t.say("error-number-taken").to_string();
-            return page_again(&case.page(&may, &app, Some(refused)).await?);
+            let refused = Some(t.say("error-number-taken").to_string());
+            return page_again(&case.page(&may, &app, Some(fields), errors, refused).await?);
         }
         Err(other) => return Err(other.into()),
     };

@@ -1,33 +1,60 @@
 //! Places of a section in words, for people who compare two versions of it.
 
 use crate::language::{FieldWords, Text};
-use crate::spec::document::{Drawing, Section};
+use crate::spec::document::{Fields, Section, Value};
 use crate::spec::item::Item;
 use crate::spec::merge::Place;
 use crate::spec::units::DecimalSign;
 use crate::spec::{ItemId, Spec};
 
-/// What a place is called; `specs` are the versions that it may be in.
-pub fn label(t: Text, specs: [&Spec; 2], place: &Place) -> String {
+/// What a place belongs to: an item by letter and name, the order of a list; empty for the section
+/// itself. `specs` are the versions that it may be in.
+pub fn heading(t: Text, specs: [&Spec; 2], place: &Place) -> String {
     let item = |id| {
         let found = specs.into_iter().find_map(|spec| spec.item(id));
-        found.map_or(String::new(), |item| match item {
-            Item::Drawing(drawing) if drawing.title.is_empty() => t.name(&drawing.view).to_string(),
-            item => format!("{} {}", item.letter(), item.name())
-                .trim()
-                .to_owned(),
-        })
+        found.map_or(String::new(), |item| named(t, specs, item))
     };
     match place {
-        Place::Field(name) => t.field(name).to_string(),
-        Place::Item(id) => item(id),
-        Place::Cell { colourway, part } => format!("{} · {}", item(part), item(colourway)),
+        Place::Field(_) => String::new(),
+        Place::Item(id) | Place::Of { item: id, .. } => item(id),
+        Place::Cell { part, .. } => item(part),
+        Place::Order(list) => t.list(list).to_string(),
+    }
+}
+
+/// What is chosen there: a field, the colour in a colourway, the order; empty for a whole item.
+pub fn label(t: Text, specs: [&Spec; 2], place: &Place) -> String {
+    match place {
+        Place::Field(field) | Place::Of { field, .. } => t.field(field).to_string(),
+        Place::Item(_) => String::new(),
+        Place::Cell { colourway, .. } => {
+            let found = specs.into_iter().find_map(|spec| spec.item(colourway));
+            found.map_or(String::new(), |item| named(t, specs, item))
+        }
         Place::Order(_) => t.say("conflict-order").to_string(),
     }
 }
 
-/// What stands at a place in one version; nothing when it is not there.
-pub fn fields(t: Text, spec: &Spec, section: Section, place: &Place) -> Option<Vec<FieldWords>> {
+fn named(t: Text, specs: [&Spec; 2], item: Item<'_>) -> String {
+    let known = |id: &ItemId| {
+        let found = specs.into_iter().find_map(|spec| spec.item(id));
+        found.map_or(String::from("?"), |item| match item {
+            Item::Drawing(drawing) if drawing.title.is_empty() => t.name(&drawing.view).to_string(),
+            item => item.known_by(),
+        })
+    };
+    match item {
+        Item::Marker(marker) => t.say("conflict-letter").with("item", known(&marker.item)),
+        Item::DimensionLine(line) => t.say("conflict-line").with("item", known(&line.item)),
+        Item::BlowUp(ring) => t.say("conflict-ring").with("drawing", known(&ring.drawing)),
+        item => return known(item.id()),
+    }
+    .to_string()
+}
+
+/// What stands at a place in one version, a line each; nothing when it is not there. A line without
+/// words is empty.
+pub fn words(t: Text, spec: &Spec, section: Section, place: &Place) -> Option<Vec<FieldWords>> {
     let words = t.words(spec, DecimalSign::Point);
     let plain = |value: String| {
         vec![FieldWords {
@@ -35,58 +62,46 @@ pub fn fields(t: Text, spec: &Spec, section: Section, place: &Place) -> Option<V
             value,
         }]
     };
+    let one = |fields: &Fields, field: &str| {
+        // What a garment takes is said in the unit that stands in another field.
+        let unit = |name: &str| field.starts_with("consumption.") && name == "consumption.unit";
+        let mut own: Fields = fields.clone();
+        own.retain(|(name, _)| name == field);
+        let mut with_unit = own.clone();
+        with_unit.extend(
+            fields
+                .iter()
+                .filter(|(name, _)| name != field && unit(name))
+                .cloned(),
+        );
+        let said = words.fields(&with_unit).into_iter().take(own.len());
+        plain(said.map(|it| it.value).collect())
+    };
     match place {
-        Place::Field(name) => {
-            // A nested record's fields go by `outer.inner`.
-            let of = |field: &str| field.split('.').next() == Some(name);
-            let mut fields = spec.fields(section);
-            fields.retain(|(field, _)| of(field));
-            Some(words.fields(&fields))
-        }
+        Place::Field(field) => Some(one(&spec.fields(section), field)),
+        Place::Of { item, field } => spec.item(item).map(|item| one(&item.fields(), field)),
         Place::Item(id) => spec.item(id).map(|item| match item {
-            Item::Drawing(drawing) => drawing_fields(t, spec, drawing),
+            Item::Marker(mark) => plain(words.value(&Value::Marker(mark.clone()), None)),
+            Item::DimensionLine(line) => plain(words.value(&Value::Line(line.clone()), None)),
+            Item::BlowUp(ring) => plain(words.value(&Value::BlowUp(ring.clone()), None)),
             item => words.fields(&item.fields()),
         }),
         Place::Cell { colourway, part } => {
             let cell = spec.colourways.cell(colourway, part);
-            Some(plain(words.cell(cell)))
+            Some(plain(cell.map_or(String::new(), |it| words.cell(Some(it)))))
         }
         Place::Order(list) => {
             let items = spec.items().filter(|item| item.list() == *list);
-            let labels: Vec<String> = items.map(|item| label_of(t, item)).collect();
+            let labels: Vec<String> = items.map(|item| short(t, item)).collect();
             Some(plain(labels.join(", ")))
         }
     }
 }
 
-fn label_of(t: Text, item: Item<'_>) -> String {
+fn short(t: Text, item: Item<'_>) -> String {
     match (item, item.letter(), item.name()) {
         (Item::Drawing(drawing), _, "") => t.name(&drawing.view).to_string(),
         (_, "", name) => name.to_owned(),
         (_, letter, _) => letter.to_owned(),
     }
-}
-
-/// With what is drawn on it, which is chosen with it.
-fn drawing_fields(t: Text, spec: &Spec, drawing: &Drawing) -> Vec<FieldWords> {
-    let letter = |item: &ItemId| spec.item(item).map_or("?", Item::letter).to_owned();
-    let letters = drawing.markers.iter().map(|marker| {
-        // In hundredths of the picture, from the left and from the top.
-        let (x, y) = (marker.x / 100, marker.y / 100);
-        format!("{} ({x}, {y})", letter(&marker.item))
-    });
-    let lines = drawing.lines.iter().map(|line| letter(&line.item));
-    let drawn = [
-        (t.say("conflict-letters"), letters.collect::<Vec<_>>()),
-        (t.say("conflict-lines"), lines.collect()),
-    ];
-    let drawn = drawn.into_iter().filter(|(_, list)| !list.is_empty());
-    let drawn = drawn.map(|(label, list)| FieldWords {
-        label: label.to_string(),
-        value: list.join(", "),
-    });
-    let words = t.words(spec, DecimalSign::Point);
-    let mut fields = words.fields(&Item::Drawing(drawing).fields());
-    fields.extend(drawn);
-    fields
 }

@@ -10,7 +10,7 @@ use askama::Template;
 
 use self::marked::{Circle, Line, Mark};
 use super::rows::{self, Press};
-use super::{SectionPage, Sent, told};
+use super::{SectionPage, Sent};
 use crate::files::{RenderError, Warning};
 use crate::language::Text;
 use crate::spec::document::{Drawing, View};
@@ -22,7 +22,7 @@ use crate::web::frame::Frame;
 use crate::web::may::Who;
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
-use crate::web::{refusal, upload};
+use crate::web::{refusal, shape, upload};
 
 const VIEWS: [(&str, View); 6] = [
     ("front", View::Front),
@@ -32,9 +32,6 @@ const VIEWS: [(&str, View); 6] = [
     ("angle", View::Angle),
     ("detail", View::Detail),
 ];
-
-/// The shapes of letters (`shape::letter`), for the script.
-const SHAPES: [&str; 5] = ["point", "part", "callout", "artwork", "label"];
 
 /// What a drawing may be, for the browser's file dialog; what it is, is told by its bytes.
 const ACCEPT: &str = "image/svg+xml,image/png,image/jpeg,image/webp,.svg";
@@ -224,6 +221,7 @@ impl Row {
 
 /// `told` is what the address says of the files that came with the form before.
 pub fn show(who: &Who, around: SectionPage, spec: &Spec, told: &str) -> Answer {
+    let told = told.split('.').filter_map(|code| warning(who.t, code));
     page(&DrawingsPage {
         t: who.t,
         frame: who.frame(),
@@ -232,7 +230,7 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, told: &str) -> Answer {
         points: points_of(spec),
         others: others_of(who.t, spec),
         refused: Vec::new(),
-        told: told::sentences(who.t, told),
+        told: told.collect(),
         files_again: false,
         errors: Errors::default(),
     })
@@ -304,7 +302,7 @@ pub async fn save(mut sent: Sent) -> Answer {
         drawing.blow_ups.retain(|it| kept.contains(&it.drawing));
     }
     let newest = spec.drawings.drawings.last().map(|last| last.id.clone());
-    let codes: Vec<&str> = taken.warned.into_iter().map(told::code).collect();
+    let codes: Vec<&str> = taken.warned.into_iter().map(code).collect();
     let then = match (codes.is_empty(), taken.added, newest) {
         // At the top of the page, where it is said.
         (false, ..) => format!("&told={}", codes.join(".")),
@@ -325,7 +323,10 @@ pub async fn save(mut sent: Sent) -> Answer {
         points: points_of(&draft.spec),
         others: others_of(t, &draft.spec),
         refused: taken.refused,
-        told: told::sentences(t, &codes.join(".")),
+        told: codes
+            .into_iter()
+            .filter_map(|code| warning(t, code))
+            .collect(),
         files_again: false,
         errors: Errors::default(),
     })
@@ -413,4 +414,25 @@ fn view(name: &str, rows: &[Row]) -> View {
         Some((_, view)) => *view,
         None => missing.next().unwrap_or(View::Detail),
     }
+}
+
+/// As it stands in the address of the next page.
+fn code(warning: Warning) -> &'static str {
+    match warning {
+        Warning::LiveText => "live-text",
+        Warning::TextLost => "text-lost",
+        Warning::LinkedPictures => "linked",
+        Warning::EmbeddedPictures => "embedded",
+    }
+}
+
+fn warning(t: Text, code: &str) -> Option<String> {
+    let sentence = match code {
+        "live-text" => t.say("drawings-live-text"),
+        "text-lost" => t.say("drawings-text-lost"),
+        "linked" => t.say("drawings-linked"),
+        "embedded" => t.say("drawings-embedded"),
+        _ => return None,
+    };
+    Some(sentence.to_string())
 }

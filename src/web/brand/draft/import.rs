@@ -111,6 +111,7 @@ fn imported(section: &str) -> Result<Section, Problem> {
 /// the page of the two versions.
 async fn save(step: Step, form: Form, seen: Seen, outcome: Outcome) -> Answer {
     let sent = Sent {
+        trial: None,
         app: step.app,
         who: step.who,
         permit: step.permit,

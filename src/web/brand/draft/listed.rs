@@ -6,7 +6,7 @@ use serde_json::{Map, Value as Json, json};
 
 use super::rows::{self, Press};
 use super::typed::{Desk, Node, Reader};
-use super::{SectionPage, Sent, told};
+use super::{SectionPage, Sent};
 use crate::language::Text;
 use crate::spec::Spec;
 use crate::spec::document::*;
@@ -82,8 +82,6 @@ struct ListedPage {
     page: SectionPage,
     own: Vec<Node>,
     lists: Vec<Table>,
-    /// What is to be said of files that came with the form before.
-    told: Vec<String>,
     errors: Errors,
 }
 
@@ -194,8 +192,7 @@ pub fn own_nodes(desk: Desk<'_>, section: Section) -> Vec<Node> {
     desk.nodes("", &own(section), Some(&content))
 }
 
-/// `told` is what the address says of the files that came with the form before.
-pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize, told: &str) -> Answer {
+pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer {
     let errors = Errors::default();
     let desk = Desk {
         t: who.t,
@@ -210,7 +207,6 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize, told: &str
         own: own_nodes(desk, section),
         lists: made(desk, section, more),
         page: around,
-        told: told::sentences(who.t, told),
         errors,
     })
 }
@@ -238,7 +234,6 @@ pub async fn save(sent: Sent) -> Answer {
         page: sent.around().await?,
         own,
         lists,
-        told: Vec::new(),
         errors,
     })
 }

@@ -4,39 +4,42 @@
 //! back as it was sent, with the sentence beside the field.
 
 mod drawings;
-pub mod colour;
 mod colour_cell;
-mod colourway_number;
 mod colourways;
+pub mod changes;
+mod checked;
 pub mod conflict;
 mod described;
 mod header;
+pub mod here;
 pub mod import;
 mod listed;
 pub mod one;
 mod point_row;
 mod points;
+pub mod progress;
 pub mod regrade;
 mod rows;
 mod sizes;
-mod strip;
-mod told;
 mod typed;
+mod written;
 
 use axum::extract::{Path, Query, State};
+use axum::http::HeaderMap;
 use serde::Deserialize;
 
-use self::colourway_number::ColourwayNumbers;
+use self::checked::Trial;
+use self::here::Here;
+use self::progress::{Line, Looked, Progress};
 use crate::access::{StylePermit, act};
 use crate::language::Text;
-use crate::spec::check::{Finding, Severity};
-use crate::spec::document::{Held, Section};
-use crate::spec::units::{DecimalSign, Unit};
-use crate::spec::{Spec, StyleId, check_by, grade};
+use crate::spec::document::Section;
+use crate::spec::{Spec, StyleId};
 use crate::store::{Draft, LostSave, Saved, StoreError};
 use crate::web::App;
 use crate::web::both::export::{Download, downloads};
 use crate::web::form::Form;
+use crate::web::frame::name_or_erased;
 use crate::web::may::{MayOn, Who};
 use crate::web::page::Answer;
 use crate::web::problem::Problem;
@@ -52,27 +55,26 @@ pub struct SectionPage {
     pub version: i64,
     /// May save; a viewer only reads.
     pub writes: bool,
-    pub steps: Vec<Step>,
+    pub progress: Progress,
     /// What is to be mended in this section.
     pub findings: Vec<Line>,
     /// Saves of the reader's own that somebody else's came before.
     pub lost: Vec<LostSave>,
+    /// Who saved it last; nothing when nobody has yet.
+    pub last: Option<Last>,
+    /// The others who have it open now.
+    pub here: Vec<Here>,
+    /// What this page calls itself when it says that it is open.
+    pub seat: String,
 }
 
-/// One section in the line of progress.
-pub struct Step {
-    pub section: Section,
-    pub begun: bool,
-    pub errors: usize,
-    pub warnings: usize,
-}
-
-/// A finding with the way to where it is mended.
-pub struct Line {
-    pub error: bool,
-    pub code: &'static str,
-    pub sentence: String,
-    pub href: String,
+/// The save that the section's content is from.
+pub struct Last {
+    pub version: i64,
+    pub by: String,
+    pub at: String,
+    /// It is the reader's own.
+    pub mine: bool,
 }
 
 impl SectionPage {
@@ -84,104 +86,56 @@ impl SectionPage {
         draft: &Draft,
     ) -> Result<SectionPage, Problem> {
         let spec = &draft.spec;
-        let book = app.store.book(permit).await?;
-        let findings = check_by(&book, spec, &grade(spec));
+        let newest = app.store.newest(&permit.also()?).await?;
+        let looked = Looked::through(spec, newest.as_ref());
         let writes = permit.also::<act::Write>().ok();
+        let last = app.store.last_save(permit, section).await?;
+        let last = last.map(|save| Last {
+            version: save.version,
+            by: name_or_erased(t, save.name.as_deref()),
+            at: save.at.minute(),
+            mine: save.person == *permit.person(),
+        });
+        let present = app.store.others_here(permit).await?;
+        let mut progress = looked.progress;
+        progress.place(t, &present);
         Ok(SectionPage {
             style: permit.style().clone(),
             number: spec.header.number.clone(),
             name: spec.header.name.clone(),
             section,
             version: draft.versions.get(&section).copied().unwrap_or_default(),
-            steps: steps(spec, &findings),
-            findings: findings
-                .iter()
-                .filter(|finding| finding.section == section)
-                .map(|finding| Line::new(t, permit.style(), spec, finding))
-                .collect(),
+            findings: Line::all(t, permit.style(), spec, section, &looked.findings),
             lost: match &writes {
                 Some(writes) => app.store.lost_saves(writes).await?,
                 None => Vec::new(),
             },
             writes: writes.is_some(),
+            progress,
+            last,
+            here: here::of(t, section, present),
+            seat: app.store.world().id(),
         })
     }
 }
 
 impl SectionPage {
+    /// Somebody saved the section since the form was filled.
+    fn is_behind(&self) -> bool {
+        self.last
+            .as_ref()
+            .is_some_and(|last| last.version != self.version)
+    }
+
+    /// The version before the last save, when that was the reader's own and can be taken back.
+    fn before_mine(&self) -> Option<i64> {
+        let last = self.last.as_ref().filter(|last| last.mine && self.writes)?;
+        (last.version > 1 && last.version == self.version).then(|| last.version - 1)
+    }
+
     /// The sheets that the section is written out in.
     fn downloads(&self) -> Vec<Download> {
         downloads(self.section)
-    }
-}
-
-/// The line of progress of a draft with these findings.
-pub fn steps(spec: &Spec, findings: &[Finding]) -> Vec<Step> {
-    let count = |section, severity| {
-        let same = |f: &&Finding| f.section == section && f.severity() == severity;
-        findings.iter().filter(same).count()
-    };
-    let all = Section::ALL.iter().copied();
-    all.map(|section| Step {
-        section,
-        begun: is_begun(spec, section),
-        errors: count(section, Severity::Error),
-        warnings: count(section, Severity::Warning),
-    })
-    .collect()
-}
-
-impl Line {
-    pub fn new(t: Text, style: &StyleId, spec: &Spec, finding: &Finding) -> Line {
-        let unit = spec.header.unit.unwrap_or(Unit::Cm);
-        Line {
-            error: finding.is_error(),
-            code: finding.code.name(),
-            sentence: t.finding(finding, unit, DecimalSign::Point).to_string(),
-            href: place(style, finding),
-        }
-    }
-}
-
-/// The address of the field that a finding is about.
-///
-/// Fields of the header are named as in the document; those of a row `ITEM.FIELD`, the row itself
-/// `row-ITEM`, a cell of the colour matrix `COLOURWAY.PART.kind`. What a grid has no room for is on
-/// the item's own page.
-pub fn place(style: &StyleId, finding: &Finding) -> String {
-    let section = finding.section.name();
-    let draft = format!("/styles/{style}/draft/{section}");
-    if let (None, Some(item)) = (&finding.colourway, &finding.item)
-        && one::has_page(finding.section, finding.field)
-    {
-        let field = finding.field.unwrap_or_default();
-        return format!("{draft}/{item}#{item}.{field}");
-    }
-    let field = finding.field.map(|field| field.trim_start_matches("how."));
-    let anchor = match (&finding.colourway, &finding.item, field) {
-        (Some(colourway), Some(part), _) => format!("{colourway}.{part}.kind"),
-        (None, Some(item), Some(field)) => format!("{item}.{field}"),
-        (None, Some(item), None) => format!("row-{item}"),
-        (_, None, Some(field)) => field.to_owned(),
-        (_, None, None) => "section".to_owned(),
-    };
-    format!("{draft}#{anchor}")
-}
-
-fn is_begun(spec: &Spec, section: Section) -> bool {
-    match section {
-        Section::Header => true,
-        Section::Sizes => !spec.sizes.sizes.is_empty(),
-        Section::Drawings => !spec.drawings.drawings.is_empty(),
-        Section::Points => !spec.points.points.is_empty(),
-        Section::Colourways => {
-            !spec.colourways.parts.is_empty() || !spec.colourways.colourways.is_empty()
-        }
-        Section::Materials => !spec.materials.is_absent(),
-        Section::Construction => !spec.construction.is_absent(),
-        Section::Artwork => !spec.artwork.is_absent(),
-        Section::Labels => !spec.labels.is_absent(),
-        Section::Packing => !spec.packing.is_absent(),
     }
 }
 
@@ -205,22 +159,20 @@ pub async fn show(
     let draft = app.store.draft(&may.permit).await?;
     let around = SectionPage::new(&app, may.who.t, &may.permit, section, &draft).await?;
     let more = wish.more.map_or(0, usize::from);
-    let told = wish.told.unwrap_or_default();
     match section {
         Section::Header => header::show(&may.who, around, &draft),
         Section::Sizes => sizes::show(&may.who, around, &draft.spec, more),
-        Section::Drawings => drawings::show(&may.who, around, &draft.spec, &told),
-        Section::Points => points::show(&may.who, around, &draft, more),
-        Section::Colourways => {
-            let style = &draft.spec.header.number;
-            let numbers = ColourwayNumbers::read(&app, &may.who, style).await?;
-            colourways::show(&may.who, around, &numbers, &draft.spec, more)
+        Section::Drawings => {
+            let told = wish.told.unwrap_or_default();
+            drawings::show(&may.who, around, &draft.spec, &told)
         }
+        Section::Points => points::show(&may.who, around, &draft, more),
+        Section::Colourways => colourways::show(&may.who, around, &draft.spec, more),
         Section::Materials
         | Section::Construction
         | Section::Artwork
         | Section::Labels
-        | Section::Packing => listed::show(&may.who, around, &draft.spec, more, &told),
+        | Section::Packing => listed::show(&may.who, around, &draft.spec, more),
     }
 }
 
@@ -229,20 +181,24 @@ pub async fn save(
     may: MayOn<act::Write>,
     State(app): State<App>,
     Path((_, section)): Path<(String, String)>,
+    headers: HeaderMap,
     form: Form,
 ) -> Answer {
     let section = Section::from_name(&section).ok_or(Problem::NotFound)?;
-    let draft = app.store.draft(&may.permit.also()?).await?;
+    let review = may.permit.also()?;
+    let (t, trial) = (may.who.t, Trial::of(&headers));
+    let draft = app.store.draft(&review).await?;
     let sent = Sent {
+        trial: trial.clone(),
         base: form.fields.number("version").ok_or(Problem::BadForm)?,
-        app,
+        app: app.clone(),
         who: may.who,
         permit: may.permit,
         section,
         draft,
         form,
     };
-    match section {
+    let answer = match section {
         Section::Header => header::save(sent).await,
         Section::Sizes => sizes::save(sent).await,
         Section::Drawings => drawings::save(sent).await,
@@ -253,7 +209,8 @@ pub async fn save(
         | Section::Artwork
         | Section::Labels
         | Section::Packing => listed::save(sent).await,
-    }
+    };
+    checked::answer(answer, &app, t, &review, section, trial).await
 }
 
 /// A section's form as it was sent.
@@ -267,6 +224,8 @@ pub struct Sent {
     pub form: Form,
     /// The version that the form was filled from.
     pub base: i64,
+    /// Nothing is saved: it is only looked through as it stands.
+    pub trial: Option<Trial>,
 }
 
 impl Sent {
@@ -290,6 +249,10 @@ impl Sent {
         } = self;
         let draft = format!("/styles/{}/draft", permit.style());
         let on = format!("{draft}/{}?said=saved{then}", section.name());
+        if let Some(trial) = &self.trial {
+            trial.found(spec);
+            return Ok(on);
+        }
         if *spec == self.draft.spec {
             return Ok(on);
         }

@@ -2,13 +2,14 @@
 
 use askama::Template;
 use axum::extract::{Path, State};
+use axum::http::HeaderMap;
 use serde_json::{Map, Value as Json, json};
 
+use super::checked::{self, Trial};
 use super::listed::{Shapes, id_of, section_of, with_section};
 use super::typed::{Desk, Node, Reader};
-use super::{SectionPage, Sent, rows, told};
+use super::{SectionPage, Sent, rows};
 use crate::access::act;
-use crate::files::{Media, Warning};
 use crate::language::Text;
 use crate::spec::document::*;
 use crate::spec::{ItemId, Spec};
@@ -17,7 +18,6 @@ use crate::web::frame::Frame;
 use crate::web::may::MayOn;
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
-use crate::web::upload::Drawn;
 use crate::web::{App, refusal, upload};
 
 #[derive(Template)]
@@ -101,20 +101,30 @@ pub async fn save(
     may: MayOn<act::Write>,
     State(app): State<App>,
     Path((_, section, id)): Path<(String, String, String)>,
+    headers: HeaderMap,
     form: Form,
 ) -> Answer {
-    let draft = app.store.draft(&may.permit.also()?).await?;
+    let review = may.permit.also()?;
+    let (t, trial) = (may.who.t, Trial::of(&headers));
+    let draft = app.store.draft(&review).await?;
     let id = ItemId::new(id);
     let one = One::find(&draft.spec, &section, &id).ok_or(Problem::NotFound)?;
-    let mut sent = Sent {
+    let section = one.section;
+    let sent = Sent {
         base: form.fields.number("version").ok_or(Problem::BadForm)?,
-        app,
+        trial: trial.clone(),
+        app: app.clone(),
         who: may.who,
         permit: may.permit,
         section: one.section,
         draft,
         form,
     };
+    let answer = keep(sent, id, one).await;
+    checked::answer(answer, &app, t, &review, section, trial).await
+}
+
+async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
     let mut errors = Errors::default();
     let mut item = one.item.as_object().cloned().unwrap_or_default();
     let mut reader = Reader {
@@ -125,16 +135,12 @@ pub async fn save(
         errors: &mut errors,
     };
     reader.read(id.as_str(), &one.shapes, &mut item);
-    let told = take_files(&mut sent, &id, &one, &mut item, &mut errors).await?;
+    take_files(&mut sent, &id, &one.shapes, &mut item, &mut errors).await?;
     if errors.is_empty() {
         let mut content = section_of(&sent.draft.spec, one.section);
         content[&one.list][one.at] = Json::Object(item);
         let spec = with_section(&sent.draft.spec, one.section, content)?;
-        let then = match told.is_empty() {
-            true => format!("#row-{id}"),
-            // At the top of the page, where it is said.
-            false => format!("&told={}", told.join(".")),
-        };
+        let then = format!("#row-{id}");
         return go(&sent.keep(&spec, &then).await?);
     }
     let desk = Desk {
@@ -155,77 +161,35 @@ pub async fn save(
     })
 }
 
-/// Keeps the originals that came with the form, each for the field that it was chosen in. Gives what
-/// is to be said of them, in codes.
+/// Keeps the originals that came with the form, each for the field that it was chosen in.
 async fn take_files(
     sent: &mut Sent,
     id: &ItemId,
-    one: &One,
+    shapes: &Shapes,
     item: &mut Map<String, Json>,
     errors: &mut Errors,
-) -> Result<Vec<&'static str>, Problem> {
-    let mut codes = Vec::new();
+) -> Result<(), Problem> {
     for brought in std::mem::take(&mut sent.form.uploads) {
         let field = brought.field.clone();
-        let mut files = one.shapes.iter().filter(|(_, it)| *it == Shape::File);
-        let known = files.find(|(name, _)| rows::at(id.as_str(), name) == field);
+        let known = shapes
+            .iter()
+            .find(|(name, shape)| *shape == Shape::File && rows::at(id.as_str(), name) == field);
         let Some((name, _)) = known else {
             return Err(Problem::BadForm);
         };
-        let is_original = one.list == "artworks" && *name == "file";
-        let taken = if is_original {
-            let stitches = item.get("form") == Some(&json!(ArtworkForm::Stitches));
-            upload::original(&sent.app, &sent.permit, brought, stitches).await
-        } else {
-            upload::drawing(&sent.app, &sent.permit, brought).await
-        };
-        match taken {
+        match upload::drawing(&sent.app, &sent.permit, brought).await {
             Ok(drawn) => {
                 item.insert((*name).to_owned(), json!(drawn.file));
-                if is_original {
-                    original(&drawn, item);
+                if *name == "file" {
+                    item.insert("pixels_across".to_owned(), json!(drawn.width));
+                    item.insert("pixels_down".to_owned(), json!(drawn.height));
                 }
-                let said = drawn.warnings.iter().copied().map(told::code);
-                codes.extend(said.filter(|_| *name != "preview"));
             }
             Err(Problem::Upload(why)) => errors.add(field, refusal::upload(sent.who.t, &why)),
             Err(other) => return Err(other),
         }
     }
-    let unseen = item.get("pixels_across") == Some(&json!(0));
-    if unseen {
-        item.remove("pixels_across");
-        item.remove("pixels_down");
-    }
-    if unseen && !item.contains_key("preview") {
-        codes.push(told::NOT_SHOWN);
-    }
-    codes.sort_unstable();
-    codes.dedup();
-    Ok(codes)
-}
-
-/// What a new original tells of its artwork.
-fn original(drawn: &Drawn, item: &mut Map<String, Json>) {
-    item.insert("pixels_across".to_owned(), json!(drawn.width));
-    item.insert("pixels_down".to_owned(), json!(drawn.height));
-    let form = match drawn.media {
-        Media::Svg => ArtworkForm::Vector,
-        Media::Stitches => ArtworkForm::Stitches,
-        // Either may be in it.
-        Media::Pdf | Media::Eps => return,
-        Media::Jpeg | Media::Png | Media::Webp | Media::Heic => ArtworkForm::Raster,
-    };
-    item.insert("form".to_owned(), json!(form));
-    if drawn.media == Media::Svg {
-        // Embedded pictures travel with the original: it is only here that they are not shown.
-        let harms = |it: &Warning| *it != Warning::EmbeddedPictures;
-        let unsafe_text = drawn.warnings.iter().any(harms);
-        item.remove("unsafe_text");
-        if unsafe_text {
-            item.insert("unsafe_text".to_owned(), json!(true));
-        }
-    }
+    Ok(())
 }
 
 /// Whether an item's field is to be mended on the item's own page: all of them where a section has
@@ -247,7 +211,7 @@ pub fn has_page(section: Section, field: Option<&str>) -> bool {
 }
 
 const IN_SIZE: [&str; 2] = ["body", "ages"];
-const IN_COLOURWAY: [&str; 1] = ["pieces"];
+const IN_COLOURWAY: [&str; 2] = ["number", "pieces"];
 const IN_POINT: [&str; 8] = [
     "measure",
     "how",

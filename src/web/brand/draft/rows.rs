@@ -45,8 +45,6 @@ pub enum Press {
     Add,
     Up(String),
     Down(String),
-    /// Another one like this one.
-    Copy(String),
 }
 
 impl Press {
@@ -54,7 +52,6 @@ impl Press {
         match fields.text("do").split_once(' ') {
             Some(("up", key)) => Press::Up(key.to_owned()),
             Some(("down", key)) => Press::Down(key.to_owned()),
-            Some(("copy", key)) => Press::Copy(key.to_owned()),
             _ if fields.text("do") == "add" => Press::Add,
             _ => Press::Save,
         }
@@ -67,7 +64,7 @@ impl Press {
             Press::Add => format!("&more={MORE}#row-{}", new_key(1)),
             // Only an item's own key: it goes into an address.
             Press::Up(key) | Press::Down(key) if is_key(key) => format!("#row-{key}"),
-            Press::Up(_) | Press::Down(_) | Press::Copy(_) => String::new(),
+            Press::Up(_) | Press::Down(_) => String::new(),
         }
     }
 }
@@ -97,12 +94,13 @@ pub fn keys(fields: &Fields, list: &str, press: &Press) -> Result<Vec<String>, P
                 keys.swap(from, from + 1);
             }
         }
-        Press::Save | Press::Add | Press::Copy(_) => {}
+        Press::Save | Press::Add => {}
     }
     Ok(keys)
 }
 
-fn is_key(key: &str) -> bool {
+/// Whether it could be an id.
+pub fn is_key(key: &str) -> bool {
     (1..=64).contains(&key.len())
         && key
             .bytes()

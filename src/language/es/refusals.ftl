@@ -1,0 +1,74 @@
+### Why an act is refused, and the way on.
+
+## Publishing and withdrawing
+
+refused-section-moved = { $count ->
+    [one] Otra persona guardó { $count } sección después de que usted abrió esta página. Lea abajo lo nuevo y luego publique.
+   *[other] Otra persona guardó { $count } secciones después de que usted abrió esta página. Lea abajo lo nuevo y luego publique.
+}
+refused-errors-remain = { $count ->
+    [one] Queda { $count } error. Corrija lo que se lista abajo y luego publique.
+   *[other] Quedan { $count } errores. Corrija lo que se lista abajo y luego publique.
+}
+refused-warning-reason-missing = { $count ->
+    [one] { $count } aviso no tiene motivo. Corríjalo o escriba por qué se queda así. El motivo se imprime en la revisión.
+   *[other] { $count } avisos no tienen motivo. Corríjalos o escriba por qué se quedan así. El motivo se imprime en la revisión.
+}
+refused-reason-missing = Escriba un motivo. Otros lo leerán después.
+refused-draft-unchanged = El borrador es igual a la revisión { $revision }. Cambie algo primero.
+refused-must-fix-unchanged = { $count ->
+    [one] { $count } corrección obligatoria acordada no está hecha en el borrador. Cambie el punto, acéptelo como está o ciérrela.
+   *[other] { $count } correcciones obligatorias acordadas no están hechas en el borrador. Cambie los puntos, acéptelos como están o ciérrelas.
+}
+refused-already-withdrawn = Esta revisión ya se retiró.
+refused-not-current = Esta no es la revisión vigente. Lo es la revisión { $revision }. Lea qué cambió en ella.
+refused-none-current = Esta no es la revisión vigente, y no hay ninguna: la más nueva se retiró. Espere a que la marca publique otra.
+refused-not-shared = Este modelo no se comparte ahora con su fábrica. Pida a la marca que lo comparta.
+refused-already-acknowledged = Su fábrica ya confirmó esta revisión.
+
+## Whose move it is
+
+refused-only-brand = Solo la marca puede hacer esto.
+refused-only-factory = Solo la fábrica puede hacer esto.
+refused-not-the-asker = Solo quien preguntó, o quien dirige su organización, puede hacer esto.
+refused-only-brand-closes = Solo la marca puede cerrarla. Es del tipo: { $kind }.
+refused-other-side-first = La otra parte aún no respondió. Espere la respuesta.
+
+## Threads
+
+refused-thread-not-in = Esto no se puede hacer ahora. La conversación está: { $state }.
+refused-thread-closed = Esta conversación está cerrada. Vuelva a abrirla o haga una pregunta nueva.
+refused-no-such-move = Esto no se puede hacer con este tipo: { $kind }.
+refused-item-unchanged = La revisión { $revision } no cambia este punto. Cámbielo en el borrador y publique primero.
+refused-sample-too-old = La muestra se hizo antes de la revisión { $revision }. Mida una muestra de esa revisión o de una posterior.
+
+## Rounds
+
+refused-round-not-in = Esto no se puede hacer ahora. La ronda está: { $state }.
+refused-nothing-measured = Aún no se midió nada. Mida al menos una pieza primero.
+refused-only-corrections = La ronda está decidida. Ahora un valor solo se puede corregir, no añadir.
+refused-pieces-missing = Diga cuántas piezas de qué talla: al menos una, no más de { $most }, y solo tallas de esta revisión.
+refused-changes-missing = Diga qué debe cambiar: al menos un punto, con palabras.
+refused-critical-out = { $count ->
+    [one] { $count } punto crítico está fuera de tolerancia. Pida rehacer, nómbrelo como cambio o conceda una excepción.
+   *[other] { $count } puntos críticos están fuera de tolerancia. Pida rehacer, nómbrelos como cambios o conceda una excepción.
+}
+refused-newer-revision-needed = La última ronda se aprobó con cambios. Publique primero una revisión posterior a la revisión { $revision }, con esos cambios.
+refused-no-newer-revision = No hay revisión más nueva.
+
+## Signing
+
+refused-open-questions = { $count ->
+    [one] { $count } pregunta está abierta. Respóndala; quien preguntó la cierra. Luego firme.
+   *[other] { $count } preguntas están abiertas. Respóndalas; quien preguntó las cierra. Luego firme.
+}
+refused-must-fix-open = { $count ->
+    [one] { $count } corrección obligatoria no está hecha en esta revisión ni aceptada. La marca debe hacerla y publicar, o aceptarla.
+   *[other] { $count } correcciones obligatorias no están hechas en esta revisión ni aceptadas. La marca debe hacerlas y publicar, o aceptarlas.
+}
+refused-same-person-both-sides = Usted firmó por la otra parte de este modelo. Una persona nunca firma por ambas partes: debe firmar otra.
+refused-already-signed = Su parte ya firmó esto.
+refused-not-acknowledged = Confirme esta revisión primero y luego fírmela.
+refused-nothing-decided = Aún no hay decisión que firmar. La marca debe decidir la ronda primero.
+refused-role-does-not-sign = Su función no firma. Pida a alguien de su organización que pueda.
+refused-screen-moved = Esto cambió después de que usted abrió la página. Léalo otra vez y luego firme.

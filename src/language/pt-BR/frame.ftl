@@ -1,0 +1,56 @@
+### What stands around every page: title, navigation, footer.
+
+frame-skip = Ir para a página
+frame-nav = Principal
+frame-sign-out = Sair
+frame-foot = Feito com Fellseam
+
+nav-needs = O que precisa de mim
+nav-styles = Modelos
+nav-people = Pessoas
+nav-me = Minha página
+
+language-label = Idioma
+language-unchecked = Escrito por quem fez o programa e ainda não conferido por falante nativo: { $languages }.
+name-erased = (nome apagado)
+
+## What the form before this page has done
+
+said-saved = Salvo.
+said-made = Criado.
+said-restored = A seção voltou a ser como era naquele momento.
+said-published = Publicado.
+said-shared = Compartilhado.
+said-unshared = Não é mais compartilhado.
+said-withdrawn = Retirado.
+said-acknowledged = Leitura confirmada.
+said-signed = Assinado.
+said-sent = Enviado.
+said-moved = Feito.
+said-measured = Medidas salvas.
+said-decided = Decidido.
+said-ended = Esta pessoa não pode mais entrar.
+
+## What needs me
+
+needs-none = Nada espera por você.
+needs-since = desde { $date }
+needs-styles = Seus modelos
+needs-no-styles = Nenhum modelo foi compartilhado com você ainda. A marca compartilha quando estiver pronto.
+needs-newest = Revisão { $revision }
+need-acknowledge = Ler e confirmar a revisão { $revision }
+need-sign-revision = Assinar a revisão { $revision }
+need-sign-revision-blocked = Revisão { $revision }: veja o que está em aberto antes de assinar
+need-answer = Responder: { $kind }
+need-read-answer = Ler a resposta: { $kind }
+need-change = Alterar na próxima revisão: { $kind }
+need-round-start = Iniciar a rodada de amostras { $number }, { $kind }
+need-round-measure = Medir e enviar a rodada de amostras { $number }, { $kind }
+need-round-receive = Confirmar que a rodada de amostras { $number } chegou, { $kind }
+need-round-check = Medir a rodada de amostras { $number }, { $kind }
+need-round-decide = Decidir a rodada de amostras { $number }, { $kind }
+need-round-sign-blocked = Rodada de amostras { $number }, { $kind }: veja o que está em aberto antes de assinar
+need-round-sign = Assinar a decisão sobre a rodada de amostras { $number }, { $kind }
+
+frame-working = Trabalhando. Esta página continua sozinha.
+frame-sending = Enviando arquivos: { $files }, { $size } MB. Esta página continua sozinha.

@@ -1,0 +1,74 @@
+### Why an act is refused, and the way on.
+
+## Publishing and withdrawing
+
+refused-section-moved = { $count ->
+    [one] { $count } seção foi salva por outra pessoa depois que você abriu esta página. Leia abaixo o que é novo e depois publique.
+   *[other] { $count } seções foram salvas por outra pessoa depois que você abriu esta página. Leia abaixo o que é novo e depois publique.
+}
+refused-errors-remain = { $count ->
+    [one] Resta { $count } erro. Corrija o que está listado abaixo e depois publique.
+   *[other] Restam { $count } erros. Corrija o que está listado abaixo e depois publique.
+}
+refused-warning-reason-missing = { $count ->
+    [one] { $count } aviso está sem motivo. Corrija ou escreva por que fica como está. O motivo é impresso na revisão.
+   *[other] { $count } avisos estão sem motivo. Corrija ou escreva por que ficam como estão. O motivo é impresso na revisão.
+}
+refused-reason-missing = Escreva um motivo. Outros vão ler depois.
+refused-draft-unchanged = O rascunho é igual à revisão { $revision }. Altere algo primeiro.
+refused-must-fix-unchanged = { $count ->
+    [one] { $count } correção obrigatória acordada não foi feita no rascunho. Altere o item, aceite como está ou encerre.
+   *[other] { $count } correções obrigatórias acordadas não foram feitas no rascunho. Altere os itens, aceite como estão ou encerre.
+}
+refused-already-withdrawn = Esta revisão já foi retirada.
+refused-not-current = Esta não é a revisão em vigor. A revisão { $revision } é. Leia o que mudou nela.
+refused-none-current = Esta não é a revisão em vigor, e não há nenhuma: a mais nova foi retirada. Espere a marca publicar outra.
+refused-not-shared = Este modelo não está compartilhado com a sua fábrica agora. Peça à marca que compartilhe.
+refused-already-acknowledged = Sua fábrica já confirmou esta revisão.
+
+## Whose move it is
+
+refused-only-brand = Só a marca pode fazer isto.
+refused-only-factory = Só a fábrica pode fazer isto.
+refused-not-the-asker = Só quem perguntou, ou quem dirige a organização dessa pessoa, pode fazer isto.
+refused-only-brand-closes = Só a marca pode encerrar. É do tipo: { $kind }.
+refused-other-side-first = O outro lado ainda não respondeu. Espere a resposta.
+
+## Threads
+
+refused-thread-not-in = Isto não pode ser feito agora. A conversa está: { $state }.
+refused-thread-closed = Esta conversa está encerrada. Reabra ou faça uma nova pergunta.
+refused-no-such-move = Isto não pode ser feito com este tipo: { $kind }.
+refused-item-unchanged = A revisão { $revision } não altera este item. Altere no rascunho e publique primeiro.
+refused-sample-too-old = A amostra foi feita antes da revisão { $revision }. Meça uma amostra dessa revisão ou de outra posterior.
+
+## Rounds
+
+refused-round-not-in = Isto não pode ser feito agora. A rodada está: { $state }.
+refused-nothing-measured = Nada foi medido ainda. Meça pelo menos uma peça primeiro.
+refused-only-corrections = A rodada está decidida. Agora um valor só pode ser corrigido, não acrescentado.
+refused-pieces-missing = Diga quantas peças de qual tamanho: pelo menos uma, no máximo { $most }, e só tamanhos desta revisão.
+refused-changes-missing = Diga o que deve mudar: pelo menos um item, com palavras.
+refused-critical-out = { $count ->
+    [one] { $count } ponto crítico está fora da tolerância. Peça para refazer, indique-o como alteração ou dê uma concessão.
+   *[other] { $count } pontos críticos estão fora da tolerância. Peça para refazer, indique-os como alterações ou dê uma concessão.
+}
+refused-newer-revision-needed = A última rodada foi aprovada com alterações. Publique primeiro uma revisão depois da revisão { $revision }, com essas alterações.
+refused-no-newer-revision = Não há revisão mais nova.
+
+## Signing
+
+refused-open-questions = { $count ->
+    [one] { $count } pergunta está em aberto. Responda; quem perguntou encerra. Depois assine.
+   *[other] { $count } perguntas estão em aberto. Responda; quem perguntou encerra. Depois assine.
+}
+refused-must-fix-open = { $count ->
+    [one] { $count } correção obrigatória não foi feita nesta revisão nem aceita como está. A marca deve fazê-la e publicar, ou aceitar.
+   *[other] { $count } correções obrigatórias não foram feitas nesta revisão nem aceitas como estão. A marca deve fazê-las e publicar, ou aceitar.
+}
+refused-same-person-both-sides = Você assinou pelo outro lado deste modelo. Uma pessoa nunca assina pelos dois lados: outra deve assinar.
+refused-already-signed = O seu lado já assinou isto.
+refused-not-acknowledged = Confirme esta revisão primeiro e depois assine.
+refused-nothing-decided = Ainda não há decisão para assinar. A marca precisa decidir a rodada primeiro.
+refused-role-does-not-sign = A sua função não assina. Peça a alguém da sua organização que possa.
+refused-screen-moved = Isto mudou depois que você abriu a página. Leia de novo e depois assine.

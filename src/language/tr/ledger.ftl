@@ -1,0 +1,47 @@
+### Who did what when.
+
+ledger-title = Kayıt defteri
+ledger-what = Bu modelle yapılan her şey. Burada hiçbir şey değiştirilmez ya da silinmez: her kayıt öncekinin özetini taşır.
+ledger-part = Fabrikanızla ilgili kayıtları görürsünüz; ötekilerin numaraları atlanmıştır.
+ledger-length = Kayıt sayısı
+ledger-end = Sonuncunun özeti
+ledger-with = { $factory } ile
+ledger-brand-only = Yalnız marka için
+ledger-program = Program
+ledger-each = Her değer
+ledger-none = Henüz bir şey yapılmadı.
+
+## What was done
+
+deed-create = { $who } modeli başlattı.
+deed-publish = { $who } revizyon { $revision } yayımladı.
+deed-withdraw = { $who } revizyon { $revision } geri çekti.
+deed-share = { $who } modeli { $factory } ile paylaştı.
+deed-unshare = { $who }, { $factory } ile paylaşımı bitirdi.
+deed-acknowledge = { $who } revizyon { $revision } için teyit verdi.
+deed-ask = { $who } konu açtı: { $kind }, { $item }, revizyon { $revision }.
+deed-message = { $photos ->
+    [0] { $who } yazdı: { $kind }, { $item }.
+   *[other] { $who } yazdı: { $kind }, { $item }, { $photos } fotoğrafla.
+}
+deed-thread = { $move ->
+    [agree] { $who } kabul etti: { $kind }, { $item }.
+    [reopen] { $who } yeniden açtı: { $kind }, { $item }.
+    [grant] { $who } sapmaya izin verdi: { $kind }, { $item }.
+    [verify] { $who } numunede düzeldiğini gördü: { $kind }, { $item }.
+   *[close] { $who } kapattı: { $kind }, { $item }.
+}
+deed-thread-changed = { $who } revizyon { $revision } içine aldı: { $kind }, { $item }.
+deed-round = tur { $number } ({ $kind })
+deed-round-request = { $who } istedi, { $round }: { $count } numune, revizyon { $revision } ile.
+deed-round-start = { $who } başlattı: { $round }.
+deed-round-dispatch = { $who } numuneleri gönderdi: { $round }.
+deed-round-receive = { $who } numuneleri teslim aldı: { $round }.
+deed-round-measured = { $who } ölçümü bitirdi: { $round }.
+deed-round-continue = { $who }, revizyon { $revision } olmasına rağmen devam etti: { $round }.
+deed-measure = { $who } ölçtü: { $item } { $value }, { $round }, numune { $piece }.
+deed-measure-many = { $who } { $count } değer ölçtü: { $round }.
+deed-decide = { $who } karar verdi, { $round }: { $outcome }.
+deed-sign-revision = { $who } revizyon { $revision } imzaladı.
+deed-sign-round = { $who } imzaladı: { $round }.
+deed-erase = Bir kişinin adı, mesajları ve fotoğrafları silindi. Özetleri kalır.

@@ -1,0 +1,53 @@
+### Why an act is refused, and the way on.
+
+## Publishing and withdrawing
+
+refused-section-moved = Sayfayı açtıktan sonra başkası { $count } bölüm kaydetti. Aşağıdaki yenilikleri okuyun, sonra yayımlayın.
+refused-errors-remain = { $count } hata kaldı. Aşağıdakileri düzeltin, sonra yayımlayın.
+refused-warning-reason-missing = { $count } uyarının nedeni yok. Düzeltin ya da neden öyle kaldığını yazın. Neden revizyonda basılır.
+refused-reason-missing = Bir neden yazın. Başkaları sonra okuyacak.
+refused-draft-unchanged = Taslak revizyon { $revision } ile aynı. Önce bir şey değiştirin.
+refused-must-fix-unchanged = Üzerinde anlaşılan { $count } zorunlu düzeltme taslakta yapılmadı. Yapın, izin verin ya da kapatın.
+refused-already-withdrawn = Bu revizyon zaten geri çekildi.
+refused-not-current = Bu geçerli revizyon değil. Geçerli olan revizyon { $revision }. Orada değişenleri okuyun.
+refused-none-current = Bu geçerli revizyon değil ve şu an geçerli olan yok: en yenisi geri çekildi. Markanın yenisini yayımlamasını bekleyin.
+refused-not-shared = Bu model şu an fabrikanızla paylaşılmıyor. Markadan paylaşmasını isteyin.
+refused-already-acknowledged = Fabrikanız bu revizyonu zaten teyit etti.
+
+## Whose move it is
+
+refused-only-brand = Bunu yalnız marka yapabilir.
+refused-only-factory = Bunu yalnız fabrika yapabilir.
+refused-not-the-asker = Bunu yalnız soran kişi ya da kuruluşunu yöneten biri yapabilir.
+refused-only-brand-closes = Bunu yalnız marka kapatabilir. Konunun türü: { $kind }.
+refused-other-side-first = Karşı taraf henüz yanıtlamadı. Yanıtı bekleyin.
+
+## Threads
+
+refused-thread-not-in = Bu şu an yapılamaz. Konunun durumu: { $state }.
+refused-thread-closed = Bu konu kapalı. Yeniden açın ya da yeni bir soru sorun.
+refused-no-such-move = Bu türden bir konuda yapılamaz: { $kind }.
+refused-item-unchanged = Revizyon { $revision } bunu değiştirmiyor. Önce taslakta değiştirip yayımlayın.
+refused-sample-too-old = Numune revizyon { $revision } öncesinde yapıldı. O revizyonun ya da sonrakinin numunesini ölçün.
+
+## Rounds
+
+refused-round-not-in = Bu şu an yapılamaz. Turun durumu: { $state }.
+refused-nothing-measured = Henüz ölçüm yok. Önce en az bir numuneyi ölçün.
+refused-only-corrections = Tura karar verildi. Artık bir değer yalnız düzeltilebilir, eklenemez.
+refused-pieces-missing = Hangi bedenden kaç adet, yazın: en az bir, en çok { $most }, yalnız bu revizyonun bedenleri.
+refused-changes-missing = Neyin değişmesi gerektiğini yazın: en az bir madde, sözle.
+refused-critical-out = { $count } kritik nokta tolerans dışında. Yeniden yapılmasını isteyin, değişiklik olarak yazın ya da sapma izni verin.
+refused-newer-revision-needed = Son tur değişikliklerle onaylandı. Önce, bu değişiklikleri içeren, revizyon { $revision } sonrası bir revizyon yayımlayın.
+refused-no-newer-revision = Daha yeni revizyon yok.
+
+## Signing
+
+refused-open-questions = { $count } soru açık. Yanıtlayın; soran kapatır. Sonra imzalayın.
+refused-must-fix-open = { $count } zorunlu düzeltme bu revizyonda yapılmadı, izin de verilmedi. Marka ya yapıp yayımlamalı ya da izin vermeli.
+refused-same-person-both-sides = Bu modelde karşı taraf adına imza attınız. Bir kişi iki taraf adına imzalamaz: başkası imzalamalı.
+refused-already-signed = Tarafınız bunu zaten imzaladı.
+refused-not-acknowledged = Önce bu revizyonu teyit edin, sonra imzalayın.
+refused-nothing-decided = İmzalanacak karar henüz yok. Önce marka tura karar vermeli.
+refused-role-does-not-sign = Rolünüz imza atmaz. Kuruluşunuzda yetkili birinden isteyin.
+refused-screen-moved = Sayfayı açtıktan sonra bu değişti. Yeniden okuyun, sonra imzalayın.

@@ -1,0 +1,53 @@
+### Why an act is refused, and the way on.
+
+## Publishing and withdrawing
+
+refused-section-moved = Có { $count } phần đã được người khác lưu sau khi bạn mở trang này. Hãy đọc phần mới bên dưới rồi phát hành.
+refused-errors-remain = Còn { $count } lỗi. Hãy sửa các lỗi dưới đây rồi phát hành.
+refused-warning-reason-missing = Có { $count } cảnh báo chưa có lý do. Hãy sửa, hoặc ghi lý do giữ nguyên. Lý do được in trong phiên bản.
+refused-reason-missing = Hãy ghi lý do. Người khác sẽ đọc sau này.
+refused-draft-unchanged = Bản nháp giống phiên bản { $revision }. Hãy sửa gì đó trước.
+refused-must-fix-unchanged = Có { $count } việc bắt buộc sửa đã đồng ý mà bản nháp chưa sửa. Hãy sửa, chấp nhận cho qua, hoặc đóng lại.
+refused-already-withdrawn = Phiên bản này đã bị thu hồi rồi.
+refused-not-current = Đây không phải phiên bản hiện hành. Hiện hành là phiên bản { $revision }. Hãy đọc thay đổi ở đó.
+refused-none-current = Đây không phải phiên bản hiện hành, và hiện không có bản nào: bản mới nhất đã bị thu hồi. Hãy chờ nhãn hàng phát hành bản mới.
+refused-not-shared = Mã hàng này hiện không chia sẻ với nhà máy của bạn. Hãy nhờ nhãn hàng chia sẻ.
+refused-already-acknowledged = Nhà máy của bạn đã xác nhận phiên bản này rồi.
+
+## Whose move it is
+
+refused-only-brand = Chỉ nhãn hàng mới được làm việc này.
+refused-only-factory = Chỉ nhà máy mới được làm việc này.
+refused-not-the-asker = Chỉ người đã hỏi, hoặc người phụ trách đơn vị của họ, mới được làm việc này.
+refused-only-brand-closes = Chỉ nhãn hàng mới được đóng mục này. Đây là: { $kind }.
+refused-other-side-first = Bên kia chưa trả lời. Hãy chờ câu trả lời.
+
+## Threads
+
+refused-thread-not-in = Lúc này chưa làm được. Mục này đang: { $state }.
+refused-thread-closed = Mục này đã đóng. Hãy mở lại, hoặc đặt câu hỏi mới.
+refused-no-such-move = Không làm được việc này với loại: { $kind }.
+refused-item-unchanged = Phiên bản { $revision } không sửa mục này. Hãy sửa trong bản nháp rồi phát hành trước.
+refused-sample-too-old = Mẫu này làm trước phiên bản { $revision }. Hãy đo mẫu của phiên bản đó hoặc mới hơn.
+
+## Rounds
+
+refused-round-not-in = Lúc này chưa làm được. Đợt mẫu đang: { $state }.
+refused-nothing-measured = Chưa đo gì. Hãy đo ít nhất một chiếc trước.
+refused-only-corrections = Đợt này đã quyết định. Chỉ được sửa số đo, không thêm mới.
+refused-pieces-missing = Hãy ghi bao nhiêu chiếc cỡ nào: ít nhất một chiếc, không quá { $most }, và chỉ các cỡ của phiên bản này.
+refused-changes-missing = Hãy ghi phải sửa gì: ít nhất một mục, có lời mô tả.
+refused-critical-out = Có { $count } vị trí trọng yếu ngoài dung sai. Hãy yêu cầu làm lại, ghi thành sửa đổi, hoặc chấp nhận sai lệch.
+refused-newer-revision-needed = Đợt trước được duyệt kèm sửa đổi. Hãy phát hành phiên bản sau phiên bản { $revision }, có các sửa đổi đó, trước.
+refused-no-newer-revision = Không có phiên bản mới hơn.
+
+## Signing
+
+refused-open-questions = Có { $count } câu hỏi đang mở. Hãy trả lời; người hỏi sẽ đóng. Sau đó ký.
+refused-must-fix-open = Có { $count } việc bắt buộc sửa chưa sửa trong phiên bản này và chưa được cho qua. Nhãn hàng phải sửa rồi phát hành, hoặc chấp nhận cho qua.
+refused-same-person-both-sides = Bạn đã ký cho bên kia của mã hàng này. Một người không ký cho cả hai bên: người khác phải ký.
+refused-already-signed = Bên bạn đã ký rồi.
+refused-not-acknowledged = Hãy xác nhận phiên bản này trước, rồi ký.
+refused-nothing-decided = Chưa có quyết định để ký. Nhãn hàng phải quyết định đợt mẫu trước.
+refused-role-does-not-sign = Vai trò của bạn không ký. Hãy nhờ người có quyền trong đơn vị của bạn.
+refused-screen-moved = Nội dung đã thay đổi sau khi bạn mở trang. Hãy đọc lại rồi ký.

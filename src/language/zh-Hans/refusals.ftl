@@ -1,0 +1,53 @@
+### Why an act is refused, and the way on.
+
+## Publishing and withdrawing
+
+refused-section-moved = 在你打开此页之后，有 { $count } 个部分被别人保存过。请先看下方的新内容，再发布。
+refused-errors-remain = 还有 { $count } 个错误。请改正下列错误，再发布。
+refused-warning-reason-missing = 有 { $count } 个警告没有写原因。请改正，或写明为何保持不变。原因会印在版本中。
+refused-reason-missing = 请写明原因。以后别人会看到。
+refused-draft-unchanged = 草稿与第 { $revision } 版相同。请先作修改。
+refused-must-fix-unchanged = 有 { $count } 项已同意的必须修改在草稿中没有改。请修改该项，准予让步，或关闭它。
+refused-already-withdrawn = 此版本已经撤回。
+refused-not-current = 这不是现行版本。现行版本是第 { $revision } 版。请看那里有什么变更。
+refused-none-current = 这不是现行版本，而且目前没有现行版本：最新版已撤回。请等品牌方发布新版本。
+refused-not-shared = 此款式现在没有共享给你厂。请品牌方共享。
+refused-already-acknowledged = 你厂已经确认过此版本。
+
+## Whose move it is
+
+refused-only-brand = 只有品牌方可以这样做。
+refused-only-factory = 只有工厂可以这样做。
+refused-not-the-asker = 只有提问人或其单位的负责人可以这样做。
+refused-only-brand-closes = 只有品牌方可以关闭。这是：{ $kind }。
+refused-other-side-first = 对方还没有回复。请等回复。
+
+## Threads
+
+refused-thread-not-in = 现在不能这样做。当前状态：{ $state }。
+refused-thread-closed = 此讨论已关闭。请重新打开，或提出新问题。
+refused-no-such-move = 此类讨论不能这样做：{ $kind }。
+refused-item-unchanged = 第 { $revision } 版没有修改这一项。请先在草稿中修改并发布。
+refused-sample-too-old = 此样衣早于第 { $revision } 版。请测量按该版或更新版制作的样衣。
+
+## Rounds
+
+refused-round-not-in = 现在不能这样做。本轮状态：{ $state }。
+refused-nothing-measured = 还没有测量。请先测量至少一件。
+refused-only-corrections = 本轮已作决定。现在只能更正数值，不能新增。
+refused-pieces-missing = 请写明各尺码件数：至少一件，不超过 { $most } 件，且只能是本版的尺码。
+refused-changes-missing = 请写明须修改什么：至少一项，并有文字说明。
+refused-critical-out = 有 { $count } 个关键部位超出公差。请要求重做，列为修改，或准予让步。
+refused-newer-revision-needed = 上一轮是修改后批准。请先发布第 { $revision } 版之后的新版本，并包含这些修改。
+refused-no-newer-revision = 没有更新的版本。
+
+## Signing
+
+refused-open-questions = 有 { $count } 个问题未解决。请回复；由提问人关闭。然后签字。
+refused-must-fix-open = 有 { $count } 项必须修改在本版中未改，也未准予让步。品牌方必须修改并发布，或准予让步。
+refused-same-person-both-sides = 你已代表此款式的另一方签字。一人不得代表双方：须由他人签字。
+refused-already-signed = 你方已经签过字。
+refused-not-acknowledged = 请先确认此版本，然后签字。
+refused-nothing-decided = 还没有可签署的决定。须由品牌方先作决定。
+refused-role-does-not-sign = 你的角色不能签字。请本单位有权的人签。
+refused-screen-moved = 你打开此页后内容有变。请重新阅读，然后签字。
