@@ -29,6 +29,7 @@
 
 mod changes;
 mod deeds;
+mod evaluation;
 mod findings;
 mod groups;
 mod imports;
@@ -44,6 +45,7 @@ mod values;
 
 pub use changes::{ChangeLine, SizeLine, other_unit, shown};
 pub use deeds::Things;
+pub use evaluation::Evaluated;
 pub use message::{Message, Slot, Text};
 pub use names::Named;
 pub use terms::{Term, shipped as shipped_terms, terms};

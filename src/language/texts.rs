@@ -56,6 +56,7 @@ macro_rules! written_by_the_brand {
         files!($tag:
             "draft"
             "drawings"
+            "evaluation"
             "import"
             "numbers"
             "publish"
