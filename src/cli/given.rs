@@ -69,35 +69,22 @@ struct Outermost {
     format: Option<u32>,
 }
 
-impl Unreadable {
-    pub fn new(file: &Path, why: String) -> Unreadable {
-        Unreadable {
-            file: file.to_owned(),
-            why,
-        }
-    }
-}
-
-/// Reads a file, or standard input for `-`, and makes something of it.
-pub fn read<T>(
-    file: &Path,
-    make: impl FnOnce(&[u8]) -> Result<T, CanonError>,
-) -> Result<T, Unreadable> {
-    let bytes = if file == Path::new("-") {
-        let mut bytes = Vec::new();
-        let read = std::io::stdin().read_to_end(&mut bytes);
-        read.map(|_| bytes)
-    } else {
-        std::fs::read(file)
-    };
-    let bytes = bytes.map_err(|cause| Unreadable::new(file, cause.to_string()))?;
-    make(&bytes).map_err(|cause| Unreadable::new(file, said(&cause, &bytes)))
-}
-
 impl Given {
     /// Reads a file, or standard input for `-`.
     pub fn read(file: &Path) -> Result<Given, Unreadable> {
-        read(file, Given::of)
+        let unreadable = |why: String| Unreadable {
+            file: file.to_owned(),
+            why,
+        };
+        let bytes = if file == Path::new("-") {
+            let mut bytes = Vec::new();
+            let read = std::io::stdin().read_to_end(&mut bytes);
+            read.map(|_| bytes)
+        } else {
+            std::fs::read(file)
+        };
+        let bytes = bytes.map_err(|cause| unreadable(cause.to_string()))?;
+        Given::of(&bytes).map_err(|cause| unreadable(said(&cause, &bytes)))
     }
 
     fn of(bytes: &[u8]) -> Result<Given, CanonError> {
