@@ -8,10 +8,8 @@ use crate::spec::canon::{CanonError, CanonFault, from_canonical, from_json, to_c
 use crate::spec::change::{Version, changes, touched};
 use crate::spec::check::{self, Finding, check};
 use crate::spec::composition::{Tables, text};
-use crate::spec::document::{Cell, FORMAT, Market, Spec, Value};
-use crate::spec::{
-    Chart, DecimalSign, Digest, Item, ItemId, Section, StyleId, ThreadId, Time, grade,
-};
+use crate::spec::document::{FORMAT, Market, Spec};
+use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
 
 use super::refused::FindingKey;
 use super::thread::Thread;
@@ -235,7 +233,7 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
             accepted,
             compositions: compositions(with.draft),
             decimal: with.decimal,
-            files: files(with.draft),
+            files: with.draft.files(),
             rules: check::RULES,
         },
         carries: ids(&carried),
@@ -282,21 +280,6 @@ fn compositions(spec: &Spec) -> Vec<CompositionText> {
         })
     });
     texts.collect()
-}
-
-/// Every file that the document names: originals of drawings and artwork, photographs of colours.
-fn files(spec: &Spec) -> BTreeSet<Digest> {
-    let fields = spec.items().flat_map(Item::fields);
-    let named = fields.filter_map(|(_, value)| match value {
-        Value::File(file) => Some(file),
-        _ => None,
-    });
-    let cells = spec.colourways.cells.values().flat_map(|row| row.values());
-    let photos = cells.filter_map(|cell| match cell {
-        Cell::Colour(colour) => colour.photo.clone(),
-        _ => None,
-    });
-    named.chain(photos).collect()
 }
 
 fn ids(threads: &[&Thread]) -> Vec<ThreadId> {

@@ -1,7 +1,9 @@
 //! Anything addressable inside a spec, found by its id.
 
+use std::collections::BTreeSet;
+
 use super::document::*;
-use super::id::ItemId;
+use super::id::{Digest, ItemId};
 
 macro_rules! items {
     ($($kind:ident $section:ident $list:ident;)*) => {
@@ -148,6 +150,21 @@ impl Spec {
             }
         }
         spec
+    }
+
+    /// Every file that it names: originals of drawings and artwork, photographs of colours.
+    pub fn files(&self) -> BTreeSet<Digest> {
+        let fields = self.items().flat_map(Item::fields);
+        let named = fields.filter_map(|(_, value)| match value {
+            Value::File(file) => Some(file),
+            _ => None,
+        });
+        let cells = self.colourways.cells.values().flat_map(|row| row.values());
+        let photos = cells.filter_map(|cell| match cell {
+            Cell::Colour(colour) => colour.photo.clone(),
+            _ => None,
+        });
+        named.chain(photos).collect()
     }
 
     pub fn item(&self, id: &ItemId) -> Option<Item<'_>> {

@@ -70,7 +70,7 @@ mod tests {
 
     use super::*;
     use crate::spec::check::{Code, check};
-    use crate::spec::document::{Market, MaterialKind, View, Word};
+    use crate::spec::document::{Market, MaterialKind, View, Wearer, Word};
     use crate::spec::{Digest, Item, from_canonical, grade, to_canonical};
 
     /// The codes that are found of a spec.
@@ -203,6 +203,28 @@ mod tests {
         }
     }
 
+    /// Common practice, no source: men begin with S to XL, women with XS to L, and M is the base.
+    #[test]
+    fn sizes_begin_as_is_usual() {
+        let mut seen = HashSet::new();
+        for start in &STARTS {
+            let spec = start.spec();
+            let codes: Vec<&str> = spec.sizes.sizes.iter().map(|it| &it.code[..]).collect();
+            let usual: &[&str] = match spec.header.wearer {
+                Some(Wearer::Men) => &["S", "M", "L", "XL"],
+                Some(Wearer::Women) => &["XS", "S", "M", "L"],
+                _ => &codes,
+            };
+            assert_eq!(codes, usual, "{:?}", start.kind);
+            let base = spec.header.base_size.as_ref().unwrap();
+            assert_eq!(spec.size(base).unwrap().code, "M", "{:?}", start.kind);
+            seen.insert(spec.header.wearer);
+        }
+        assert!(seen.contains(&Some(Wearer::Men)) && seen.contains(&Some(Wearer::Women)));
+    }
+
+    /// Common practice, no source: front rise 0.5 and outseam 1.0 a size; no unit was named, the
+    /// centimetre is ours.
     #[test]
     fn joggers_grade_as_joggers_do() {
         let spec = Start::of(GarmentKind::Joggers).unwrap().spec();

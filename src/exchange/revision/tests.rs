@@ -1,3 +1,5 @@
+mod golden;
+
 use super::*;
 use crate::exchange::cast::*;
 use crate::exchange::thread::State;
@@ -357,29 +359,4 @@ fn a_factory_acknowledges_the_current_revision_once() {
         acknowledge(&by, &old, true, false),
         Err(Refused::NotCurrent { current: Some(2) })
     );
-}
-
-/// A revision as it was first kept. However the format grows, it must be read for ever.
-const FORMAT_1: &[u8] = include_bytes!("../../../tests/golden/revision-format-1.json");
-
-#[test]
-fn a_revision_of_the_first_format_is_read_for_ever() {
-    assert_eq!(
-        Digest::of(FORMAT_1).as_str(),
-        "82d6b4fa88298c501fd3a29c068a00bd427eaeef26ac8d24f6fafdcba4596905"
-    );
-    let frozen = Frozen::read(FORMAT_1).unwrap();
-    assert_eq!((frozen.format, frozen.number), (1, 2));
-    assert_eq!(frozen.spec.points.points.len(), 10);
-    assert_eq!(frozen.chart.rows.len(), 10);
-}
-
-#[test]
-fn a_revision_of_a_newer_format_says_so() {
-    let text = std::str::from_utf8(FORMAT_1).unwrap();
-    for (format, more) in [(0, ""), (3, ""), (3, r#""gadget":{},"#)] {
-        let newer = text.replace("\"format\":1,", &format!("\"format\":{format},{more}"));
-        let why = Frozen::read(newer.as_bytes()).unwrap_err().to_string();
-        assert!(why.contains(&format!("format {format}")), "{why}");
-    }
 }

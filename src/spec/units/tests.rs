@@ -141,6 +141,20 @@ fn published_conversions_hold() {
     }
 }
 
+/// Common practice, no source, but the inch is 25.4 mm by definition: what is two inches wide is
+/// 50.8 mm on paper, to the nanometre, however it was typed and whatever the master unit is.
+#[test]
+fn two_inches_are_exactly_50_8_mm() {
+    for typed in ["2\"", "2 in", "2.0\"", "64/32 inch", "5.08 cm"] {
+        for unit in Unit::ALL {
+            let nm = Entered::read(typed, unit).unwrap().nm;
+            assert_eq!(nm, Length::nm(50_800_000));
+            assert_eq!(nm.exact(Unit::Mm, POINT), "50.8");
+            assert_eq!(nm.show(Unit::Mm, cm("0.01"), DecimalSign::Comma), "50,8");
+        }
+    }
+}
+
 #[test]
 fn lengths_are_written_as_a_tape_reads() {
     let eighth = inches("1/8");
