@@ -15,7 +15,8 @@ use crate::spec::{ItemId, Length};
 #[command(after_help = "Ends with 0, whether anything changed or not, \
     with 2 when a file cannot be read.")]
 pub struct Changes {
-    /// The older spec as JSON, bare or within a revision's document; `-` is standard input.
+    /// The older spec as JSON, bare or within a revision's document, or a style's archive; `-` is
+    /// standard input.
     old: PathBuf,
     /// The newer one.
     new: PathBuf,

@@ -18,7 +18,8 @@ use crate::spec::{Item, ItemId, Length, Unit};
 #[command(after_help = "Ends with 0 when every point has its line, \
     with 1 when one has not, with 2 when the file cannot be read.")]
 pub struct ChartOf {
-    /// A spec as JSON, bare or within a revision's document; `-` is standard input.
+    /// A spec as JSON, bare or within a revision's document, or a style's archive; `-` is standard
+    /// input.
     file: PathBuf,
 }
 

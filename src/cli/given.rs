@@ -1,7 +1,8 @@
-//! A spec in a file: bare, or within the document of a published revision.
+//! A spec in a file: bare, within the document of a published revision, or in a style's archive.
 
 use std::fmt;
-use std::io::{Read, Write};
+use std::fs::File;
+use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -11,6 +12,7 @@ use serde::{Deserialize, Serialize};
 use super::Ended;
 use crate::exchange::revision::Frozen;
 use crate::language::{Language, Text, other_unit};
+use crate::print::archive::{self, MAX_BYTES};
 use crate::spec::canon::{CanonError, CanonFault, from_json};
 use crate::spec::change::Version;
 use crate::spec::chart::{Chart, Graded, grade};
@@ -77,13 +79,15 @@ impl Given {
             why,
         };
         let bytes = if file == Path::new("-") {
-            let mut bytes = Vec::new();
-            let read = std::io::stdin().read_to_end(&mut bytes);
-            read.map(|_| bytes)
+            bounded(std::io::stdin())
         } else {
-            std::fs::read(file)
+            File::open(file).and_then(bounded)
         };
-        let bytes = bytes.map_err(|cause| unreadable(cause.to_string()))?;
+        let mut bytes = bytes.map_err(|cause| unreadable(cause.to_string()))?;
+        if archive::is_archive(&bytes) {
+            let document = archive::document(&bytes);
+            bytes = document.map_err(|cause| unreadable(cause.to_string()))?;
+        }
         Given::of(&bytes).map_err(|cause| unreadable(said(&cause, &bytes)))
     }
 
@@ -113,6 +117,16 @@ impl Given {
             spec: &self.spec,
             chart: self.chart.as_ref(),
         }
+    }
+}
+
+/// Nothing that is read here is larger than an archive.
+fn bounded(from: impl Read) -> io::Result<Vec<u8>> {
+    let mut bytes = Vec::new();
+    from.take(MAX_BYTES + 1).read_to_end(&mut bytes)?;
+    match bytes.len() as u64 > MAX_BYTES {
+        true => Err(io::ErrorKind::FileTooLarge.into()),
+        false => Ok(bytes),
     }
 }
 

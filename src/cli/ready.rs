@@ -18,7 +18,8 @@ use crate::spec::{ItemId, Unit};
     with 1 when there is one, with 2 when the file cannot be read."
 )]
 pub struct Ready {
-    /// A spec as JSON, bare or within a revision's document; `-` is standard input.
+    /// A spec as JSON, bare or within a revision's document, or a style's archive; `-` is standard
+    /// input.
     file: PathBuf,
     #[command(flatten)]
     spoken: Spoken,

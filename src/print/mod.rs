@@ -1,4 +1,6 @@
-//! From a spec and a language to bytes for paper and spreadsheets. Knows nothing of the web.
+//! From a spec and a language to bytes for paper and spreadsheets, and a style as one archive.
+//! Knows nothing of the web.
 
+pub mod archive;
 pub mod qr;
 pub mod sheet;

@@ -10,6 +10,7 @@ use axum::routing::{MethodRouter, get, post};
 use tower::ServiceBuilder;
 use tower_http::catch_panic::CatchPanicLayer;
 use tower_http::compression::CompressionLayer;
+use tower_http::compression::predicate::{DefaultPredicate, NotForContentType, Predicate};
 use tower_http::trace::TraceLayer;
 
 use super::problem::Problem;
@@ -114,6 +115,8 @@ routes! {
         post "/styles/{style}/draft/{section}/import" brand::draft::import::submit,
         get "/styles/{style}/draft/sheets/{file}" both::export::draft,
         get "/styles/{style}/revisions/{number}/sheets/{file}" both::export::revision,
+        get "/styles/{style}/draft/archive" both::archive::draft,
+        get "/styles/{style}/revisions/{number}/archive" both::archive::revision,
         get "/live" both::live::all,
         get "/styles/{style}/live" both::live::style,
         get "/styles/{style}/revisions/{number}/items/{item}" both::item::show,
@@ -148,6 +151,8 @@ pub fn router(app: App) -> Router {
         let path = path.map_or("-", MatchedPath::as_str);
         tracing::info_span!("request", method = %request.method(), path)
     });
+    // An archive is pressed already.
+    let pressed = DefaultPredicate::new().and(NotForContentType::new("application/zip"));
     public
         .merge(signed_in.route_layer(from_fn(must_be_signed_in)))
         .fallback(nothing)
@@ -155,7 +160,7 @@ pub fn router(app: App) -> Router {
         .layer(
             ServiceBuilder::new()
                 .layer(trace)
-                .layer(CompressionLayer::new().gzip(true))
+                .layer(CompressionLayer::new().gzip(true).compress_when(pressed))
                 .layer(from_fn(headers::protect))
                 .layer(from_fn_with_state(app.clone(), dress))
                 .layer(CatchPanicLayer::custom(

@@ -1,10 +1,11 @@
 //! The commands that work on spec files, as a script uses them: the real binary, its JSON, its
 //! exit codes.
 
-use std::io::Write;
+use std::io::{Cursor, Write};
 use std::process::{Command, Stdio};
 
 use fellseam::exchange::revision::Frozen;
+use fellseam::print::archive::{Archive, Original};
 use fellseam::spec::check;
 use fellseam::spec::document::{FORMAT, Grade};
 use fellseam::spec::example::half_zip;
@@ -263,6 +264,84 @@ fn what_cannot_be_read_is_told_with_its_place_and_ends_with_two() {
     assert_eq!(ended.code, 2);
     assert!(
         ended.err.contains("not among the languages: en"),
+        "{}",
+        ended.err
+    );
+}
+
+/// A style as it is downloaded.
+fn archived(document: &[u8], front: &[u8]) -> Vec<u8> {
+    let mut archive = Archive::begin(Cursor::new(Vec::new()), document).unwrap();
+    let original = Original {
+        file: &Digest::of(front),
+        name: "front.svg",
+        media_type: "image/svg+xml",
+        ending: "svg",
+    };
+    archive.add(original, front).unwrap();
+    archive.end().unwrap().into_inner()
+}
+
+#[test]
+fn an_archive_is_read_like_the_document_in_it() {
+    let frozen = revision();
+    let (revision, _) = frozen.seal().unwrap();
+    for (document, command) in [
+        (written(&example()), "ready"),
+        (written(&example()), "chart"),
+        (revision.clone(), "chart"),
+    ] {
+        let bare = fellseam(&[command, "-"], &document);
+        let archived = fellseam(&[command, "-"], &archived(&document, b"front"));
+        assert_eq!(archived.code, 0, "{}", archived.err);
+        assert_eq!(archived.out, bare.out);
+    }
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("HT-204.zip");
+    std::fs::write(&file, archived(&revision, b"front")).unwrap();
+    let same = fellseam(&["changes", file.to_str().unwrap(), "-"], &revision);
+    assert_eq!((same.code, same.json()), (0, json!({ "changes": [] })));
+}
+
+#[test]
+fn an_archive_that_is_none_is_told_and_ends_with_two() {
+    let whole = archived(&written(&example()), b"front");
+    let spoilt = |from: &[u8], to: &[u8]| {
+        let mut bytes = whole.clone();
+        let places: Vec<usize> = (0..bytes.len())
+            .filter(|at| bytes[*at..].starts_with(from))
+            .collect();
+        assert!(!places.is_empty());
+        for at in places {
+            bytes[at..at + to.len()].copy_from_slice(to);
+        }
+        bytes
+    };
+    for (given, said) in [
+        (whole[..whole.len() / 2].to_vec(), "the zip is damaged"),
+        (
+            spoilt(b"spec.json", b"../spec.j"),
+            "\"../spec.j\" is no entry that an archive has",
+        ),
+        (
+            spoilt(b"files.json", b"spec.json\0"),
+            "is no entry that an archive has",
+        ),
+    ] {
+        for command in ["ready", "chart"] {
+            let ended = fellseam(&[command, "-"], &given);
+            assert_eq!(ended.code, 2, "{said}: {}", ended.out);
+            assert!(ended.err.contains(said), "{said}: {}", ended.err);
+            assert_eq!(ended.out, "");
+        }
+    }
+    // What is wrong within is told as of the document itself.
+    let spec = String::from_utf8(written(&example())).unwrap();
+    let spec = spec.replace("\"season\"", "\"saeson\"");
+    let ended = fellseam(&["ready", "-"], &archived(spec.as_bytes(), b"front"));
+    assert_eq!(ended.code, 2);
+    assert!(
+        ended.err.contains("$.header.saeson: an unknown field"),
         "{}",
         ended.err
     );

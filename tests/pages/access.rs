@@ -67,6 +67,8 @@ const TABLE: &str = "
     POST /styles/{style}/draft/{section}/import            s x x n x x x x
     GET  /styles/{style}/draft/sheets/{file}               s x x x x x x x
     GET  /styles/{style}/revisions/{number}/sheets/{file}  s x x x x x x x
+    GET  /styles/{style}/draft/archive                     s y y y x x x x
+    GET  /styles/{style}/revisions/{number}/archive        s y y y y y x x
     GET  /styles/{style}/publish                           s y y n x x x x
     POST /styles/{style}/publish                           s y y n x x x x
     POST /styles/{style}/share                             s x x n x x x x

@@ -48,6 +48,8 @@ revision-compare = তুলনা
 revision-measured = { $state } · সমান করে, না টেনে · { $edges }। কোনো পয়েন্টে আলাদা বলা থাকতে পারে।
 revision-contents = এই পাতায়
 revision-others = অন্য রিভিশন ও ডাউনলোড
+revision-archive = পুরো রিভিশন ডাউনলোড করুন (ZIP)
+revision-archive-what = এর ডকুমেন্ট ও এতে দেখানো মূল ফাইলগুলো, হুবহু।
 revision-document = এই রিভিশনের ডকুমেন্ট ডাউনলোড করুন (JSON)
 revision-document-what = যে বাইটগুলো থেকে ফিঙ্গারপ্রিন্ট তৈরি, ঠিক সেগুলোই।
 

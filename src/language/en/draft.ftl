@@ -2,6 +2,7 @@
 
 draft-sections = Sections of the draft
 draft-publish = Check and publish
+draft-archive = Download the draft with its files (ZIP)
 draft-sum = Sections ready: { $ready } · with errors: { $wrong } · empty: { $empty }.
 draft-step-empty = empty
 draft-step-ready = ready

@@ -48,6 +48,8 @@ revision-compare = Compare
 revision-measured = { $state } · flat and relaxed · { $edges }. A point can say something else.
 revision-contents = On this page
 revision-others = Other revisions and downloads
+revision-archive = Download the whole revision (ZIP)
+revision-archive-what = Its document and the original files that it shows, byte for byte.
 revision-document = Download the document of this revision (JSON)
 revision-document-what = The exact bytes that the fingerprint is made of.
 

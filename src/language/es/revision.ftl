@@ -48,6 +48,8 @@ revision-compare = Comparar
 revision-measured = { $state } · en plano y sin estirar · { $edges }. Un punto puede decir otra cosa.
 revision-contents = En esta página
 revision-others = Otras revisiones y descargas
+revision-archive = Descargar la revisión entera (ZIP)
+revision-archive-what = Su documento y los archivos originales que muestra, byte a byte.
 revision-document = Descargar el documento de esta revisión (JSON)
 revision-document-what = Los bytes exactos de los que sale la huella.
 

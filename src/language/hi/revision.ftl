@@ -48,6 +48,8 @@ revision-compare = तुलना
 revision-measured = { $state } · सपाट और बिना खींचे · { $edges }। किसी पॉइंट पर अलग लिखा हो सकता है।
 revision-contents = इस पेज पर
 revision-others = दूसरे रिवीज़न और डाउनलोड
+revision-archive = पूरा रिवीज़न डाउनलोड करें (ZIP)
+revision-archive-what = इसका दस्तावेज़ और इसमें दिखाई गई मूल फ़ाइलें, हूबहू।
 revision-document = इस रिवीज़न का दस्तावेज़ डाउनलोड करें (JSON)
 revision-document-what = ठीक वही बाइट जिनसे फ़िंगरप्रिंट बना है।
 

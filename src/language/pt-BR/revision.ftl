@@ -48,6 +48,8 @@ revision-compare = Comparar
 revision-measured = { $state } · no plano e sem esticar · { $edges }. Um ponto pode dizer outra coisa.
 revision-contents = Nesta página
 revision-others = Outras revisões e downloads
+revision-archive = Baixar a revisão inteira (ZIP)
+revision-archive-what = O documento e os arquivos originais que ela mostra, byte a byte.
 revision-document = Baixar o documento desta revisão (JSON)
 revision-document-what = Os bytes exatos de que a impressão digital é feita.
 

@@ -48,6 +48,8 @@ revision-compare = Karşılaştır
 revision-measured = { $state } · düz ve gevşek · { $edges }. Bir noktada farklı yazabilir.
 revision-contents = Bu sayfada
 revision-others = Diğer revizyonlar ve indirmeler
+revision-archive = Revizyonun tamamını indir (ZIP)
+revision-archive-what = Belgesi ve gösterdiği özgün dosyalar, bayt bayt.
 revision-document = Bu revizyonun belgesini indir (JSON)
 revision-document-what = Parmak izinin hesaplandığı baytların kendisi.
 

@@ -48,6 +48,8 @@ revision-compare = So sánh
 revision-measured = { $state } · trải phẳng, để tự nhiên · { $edges }. Từng vị trí có thể quy định khác.
 revision-contents = Trên trang này
 revision-others = Phiên bản khác và tải về
+revision-archive = Tải toàn bộ phiên bản (ZIP)
+revision-archive-what = Tài liệu và các tệp gốc mà phiên bản này hiển thị, giữ nguyên từng byte.
 revision-document = Tải tài liệu của phiên bản này (JSON)
 revision-document-what = Đúng các byte đã tạo nên mã nhận dạng.
 

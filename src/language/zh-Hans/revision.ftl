@@ -48,6 +48,8 @@ revision-compare = 比较
 revision-measured = { $state } · 平放自然状态 · { $edges }。个别部位可另有说明。
 revision-contents = 本页内容
 revision-others = 其他版本和下载
+revision-archive = 下载整个版本 (ZIP)
+revision-archive-what = 文件及其显示的原始文件，逐字节原样。
 revision-document = 下载本版文件 (JSON)
 revision-document-what = 指纹码就是由这些字节算出的。
 

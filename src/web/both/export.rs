@@ -4,7 +4,7 @@ use axum::extract::{Path, State};
 use axum::http::{HeaderName, header};
 use axum::response::IntoResponse;
 
-use super::number;
+use super::{number, plain};
 use crate::access::act;
 use crate::print::sheet::{Source, chart_csv, chart_xlsx, materials_csv, materials_xlsx};
 use crate::spec::{DecimalSign, Section, grade};
@@ -97,11 +97,7 @@ fn send(source: &Source<'_>, name: &str) -> Answer {
         true => "text/csv; charset=utf-8",
         false => "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
     };
-    let plain = source.spec.header.number.chars().map(|c| match c {
-        'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
-        _ => '_',
-    });
-    let plain: String = plain.collect();
+    let plain = plain(&source.spec.header.number);
     let edition = source
         .revision
         .map_or("draft".to_owned(), |n| format!("revision-{n}"));

@@ -9,6 +9,7 @@ use axum::extract::{Path, State};
 use axum::http::{HeaderMap, HeaderName, StatusCode, header};
 use axum::response::IntoResponse;
 use futures::stream::try_unfold;
+use tokio::fs::File;
 use tokio::io::AsyncReadExt;
 
 use crate::access::act;
@@ -69,18 +70,22 @@ async fn send(app: &App, headers: &HeaderMap, found: &Fetchable, disposition: &s
         return Ok((StatusCode::NOT_MODIFIED, about).into_response());
     }
     let (file, length) = app.files.stream(&found.digest).await?;
-    let parts = try_unfold(file, async |mut file| {
-        let mut part = vec![0; PART];
-        let read = file.read(&mut part).await?;
-        part.truncate(read);
-        Ok::<_, std::io::Error>((read > 0).then_some((part, file)))
-    });
     let kind = [
         (header::CONTENT_TYPE, found.media_type.clone()),
         (header::CONTENT_LENGTH, length.to_string()),
         (header::CONTENT_DISPOSITION, disposition.to_owned()),
     ];
-    Ok((about, kind, Body::from_stream(parts)).into_response())
+    Ok((about, kind, body(file)).into_response())
+}
+
+/// A file from where it is read, part by part.
+pub(super) fn body(file: File) -> Body {
+    Body::from_stream(try_unfold(file, async |mut file| {
+        let mut part = vec![0; PART];
+        let read = file.read(&mut part).await?;
+        part.truncate(read);
+        Ok::<_, std::io::Error>((read > 0).then_some((part, file)))
+    }))
 }
 
 /// `Content-Disposition` with the sender's name for the file (RFC 6266), but the ending that its

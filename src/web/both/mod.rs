@@ -1,5 +1,6 @@
 //! Pages that both sides look at: each side sees its own part of the same page.
 
+pub mod archive;
 pub mod change_lines;
 pub mod changes;
 pub mod export;
@@ -23,4 +24,13 @@ use super::problem::Problem;
 /// A number of an address: a revision's or a round's.
 fn number(text: &str) -> Result<u32, Problem> {
     text.parse().map_err(|_| Problem::NotFound)
+}
+
+/// A style number as a part of a file's name that every machine takes.
+fn plain(number: &str) -> String {
+    let plain = number.chars().map(|c| match c {
+        'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
+        _ => '_',
+    });
+    plain.collect()
 }

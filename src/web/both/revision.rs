@@ -9,10 +9,10 @@ use axum::response::IntoResponse;
 
 use super::changes::last_acknowledged;
 use super::export::{Download, downloads};
-use super::number;
 use super::patch::Shape;
 use super::sheet::{Beside, Sheet};
 use super::sign_box::{Facts, SignBox};
+use super::{number, plain};
 use crate::access::{Act, Side, act};
 use crate::exchange::refused::FindingKey;
 use crate::exchange::revision::{Frozen, Standing};
@@ -133,12 +133,7 @@ pub async fn document(
     let n = number(&n)?;
     let revision = app.store.revision(&may.permit, n).await?;
     let bytes = app.store.revision_bytes(&may.permit, n).await?;
-    let name = &revision.frozen.spec.header.number;
-    let plain = name.chars().map(|c| match c {
-        'a'..='z' | 'A'..='Z' | '0'..='9' | '-' | '_' => c,
-        _ => '_',
-    });
-    let plain: String = plain.collect();
+    let plain = plain(&revision.frozen.spec.header.number);
     let about = [
         (header::CONTENT_TYPE, "application/json".to_owned()),
         (

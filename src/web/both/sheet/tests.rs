@@ -5,7 +5,9 @@ use crate::exchange::Side;
 use crate::language::Language;
 use crate::spec::document::*;
 use crate::spec::example::half_zip;
-use crate::spec::{DecimalSign, Digest, OrgId, PersonId, Spec, StyleId, ThreadId, Time, grade};
+use crate::spec::{
+    DecimalSign, Digest, Entered, OrgId, PersonId, Spec, StyleId, ThreadId, Time, Unit, grade,
+};
 
 fn frozen(spec: Spec) -> Frozen {
     Frozen {
@@ -116,4 +118,17 @@ fn a_sheet_is_made_again_only_for_what_it_shows() {
     assert_eq!(asked.sheet.rows[0].head.about.questions, 1);
     assert_eq!(alone.sheet.rows[0].head.about.questions, 0);
     assert_eq!(alone.figures, asked.figures);
+}
+
+/// Common practice, no source, but by the definition of the inch: two inches are 50.8 mm on paper.
+#[test]
+fn an_artwork_of_two_inches_is_50_8_mm_on_paper() {
+    let mut spec = half_zip(Digest::of(b"front"));
+    let band = &mut spec.artwork.artworks[0].bands[0];
+    band.width = Some(Entered::read("2", Unit::Inch).unwrap());
+    band.height = Some(Entered::read("1/2\"", Unit::Cm).unwrap());
+    let frozen = frozen(spec);
+    let sheet = Sheet::of(Language::English.text(), &frozen, Beside::default());
+    let band = &sheet.artworks[0].bands[0];
+    assert_eq!((&band.width[..], &band.height[..]), ("50.8", "12.7"));
 }
