@@ -97,8 +97,8 @@ fn dpi(artwork: &Artwork, band: &Band) -> Option<i64> {
         return None;
     }
     let along = |pixels: Option<u32>, length: Option<Entered>| {
-        let nm = length?.nm.as_nm();
-        (nm > 0).then_some(i64::from(pixels?) * Unit::Inch.nanometres() / nm)
+        let (pixels, nm) = (i64::from(pixels?), length?.nm.as_nm());
+        (nm > 0).then(|| pixels * Unit::Inch.nanometres() / nm)
     };
     let across = along(artwork.pixels_across, band.width);
     let down = along(artwork.pixels_down, band.height);

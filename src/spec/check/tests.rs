@@ -2,6 +2,7 @@ mod artwork;
 mod colourways;
 mod construction;
 mod drawings;
+mod edges;
 mod header;
 mod items;
 mod labels;

@@ -61,6 +61,90 @@ fn people_type_lengths_in_many_ways() {
 }
 
 #[test]
+fn every_fraction_that_has_a_sign_of_its_own_is_read() {
+    for (sign, written) in [
+        ("½", "1/2"),
+        ("¼", "1/4"),
+        ("¾", "3/4"),
+        ("⅛", "1/8"),
+        ("⅜", "3/8"),
+        ("⅝", "5/8"),
+        ("⅞", "7/8"),
+        ("⅓", "1/3"),
+        ("⅔", "2/3"),
+        ("⅕", "1/5"),
+        ("⅖", "2/5"),
+        ("⅗", "3/5"),
+        ("⅘", "4/5"),
+        ("⅙", "1/6"),
+        ("⅚", "5/6"),
+    ] {
+        for unit in Unit::ALL {
+            let read = Entered::read(sign, unit);
+            assert_eq!(read, Entered::read(written, unit), "{sign}");
+            assert_ne!(read, Err(NotALength::NotANumber), "{sign}");
+            let read = Entered::read(&format!("7{sign}"), unit);
+            assert_eq!(read, Entered::read(&format!("7 {written}"), unit));
+        }
+    }
+    // Not finer than a nanometre: thirds of nothing, fifths of everything.
+    assert_eq!(inches("⅖"), Length::nm(10_160_000));
+    assert_eq!(Entered::read("⅔", Unit::Cm), Err(NotALength::TooFine));
+}
+
+#[test]
+fn every_script_of_the_factory_languages_has_digits() {
+    for typed in [
+        "28,5",
+        "٢٨٫٥",
+        "۲۸٫۵",
+        "२८.५",
+        "২৮.৫",
+        "๒๘.๕",
+        "၂၈.၅",
+        "២៨.៥",
+        "２８．５",
+    ] {
+        assert_eq!(cm(typed), Length::nm(285_000_000), "{typed}");
+    }
+}
+
+#[test]
+fn every_reason_has_a_code_of_its_own() {
+    use NotALength::*;
+    let all = [
+        (Empty, "empty"),
+        (NotANumber, "not-a-number"),
+        (UnknownUnit, "unknown-unit"),
+        (UnitMissing, "unit-missing"),
+        (MayBeThousands, "may-be-thousands"),
+        (ZeroDivisor, "zero-divisor"),
+        (FractionNotProper, "fraction-not-proper"),
+        (TooFine, "too-fine"),
+        (TooLong, "too-long"),
+    ];
+    for (why, code) in all {
+        assert_eq!(why.code(), code);
+    }
+    assert_eq!(Entered::read_in("28", None), Err(UnitMissing));
+}
+
+#[test]
+fn more_digits_than_any_tape_has_are_refused_at_any_number_of_them() {
+    for count in [19, 20, 30, 35, 38, 39, 45, 400] {
+        let digits = "9".repeat(count);
+        for unit in Unit::ALL {
+            let too_long = Err(NotALength::TooLong);
+            assert_eq!(Entered::read(&digits, unit), too_long, "{count}");
+            assert_eq!(Entered::read(&format!("{digits}/2"), unit), too_long);
+            assert_eq!(Entered::read(&format!("1/{digits}"), unit), too_long);
+            let fine = Entered::read(&format!("0.{digits}"), unit);
+            assert_eq!(fine, Err(NotALength::TooFine), "{count}");
+        }
+    }
+}
+
+#[test]
 fn the_typed_unit_is_kept() {
     assert_eq!(Entered::read("12mm", Unit::Cm).unwrap().unit, Unit::Mm);
     assert_eq!(Entered::read("12", Unit::Cm).unwrap().unit, Unit::Cm);
