@@ -73,12 +73,12 @@ export class Letter {
     this.mark = svg(
       "g",
       { class: "mark", "aria-label": this.words, "data-item": this.item },
-      svg("title", {}, name),
       svg("circle", { class: "mark-hit", r: 200 }),
       face,
       svg("text", { dy: 60 }, letter),
     );
-    this.group = svg("g", {}, this.mark);
+    // Beside the mark: what a pointer is told is no second name of it.
+    this.group = svg("g", {}, svg("title", {}, name), this.mark);
     const held = {
       name: () => this.letter,
       grab: () => {

@@ -11,7 +11,8 @@ for (const table of document.querySelectorAll("table.grid[data-hand]")) {
 function start(table) {
   const body = table.tBodies[0];
   const form = table.closest("form");
-  const spare = form.querySelector("template");
+  // Lists have each their own empty row.
+  const spare = table.parentElement.querySelector("template") ?? form.querySelector("template");
   const status = form.querySelector("[data-say]");
   const fill = regrader(table, form, status);
 
@@ -35,7 +36,7 @@ function start(table) {
 
   function addRows(count) {
     if (!blank || count <= 0) return;
-    const numbers = rows().map((row) => Number(/^new-(\d+)$/.exec(row.dataset.row)?.[1] ?? 0));
+    const numbers = rows().map((row) => Number(/^new-(\d+)(?=-|$)/.exec(row.dataset.row)?.[1] ?? 0));
     const next = Math.max(0, ...numbers) + 1;
     const added = Array.from({ length: count }, (_, i) => blank.replaceAll("new-0", `new-${next + i}`));
     body.insertAdjacentHTML("beforeend", added.join(""));

@@ -58,6 +58,7 @@ assets! {
     "grid.js" "text/javascript; charset=utf-8" ["grid.js"];
     "drawing.js" "text/javascript; charset=utf-8" ["drawing.js"];
     "fold.js" "text/javascript; charset=utf-8" ["fold.js"];
+    "groups.js" "text/javascript; charset=utf-8" ["groups.js"];
     "drawing-fields.js" "text/javascript; charset=utf-8" ["drawing-fields.js"];
     "drawing-geometry.js" "text/javascript; charset=utf-8" ["drawing-geometry.js"];
     "drawing-marks.js" "text/javascript; charset=utf-8" ["drawing-marks.js"];

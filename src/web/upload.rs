@@ -4,7 +4,7 @@ use super::App;
 use super::form::Upload;
 use super::problem::Problem;
 use crate::access::{BringsPhotos, StylePermit, act};
-use crate::files::{Kind, Picture, Warning};
+use crate::files::{Kind, Media, Picture, Warning};
 use crate::spec::Digest;
 use crate::store::{FileKind, NewFile, NewPicture};
 
@@ -16,6 +16,8 @@ pub struct Drawn {
     /// Size of the original: pixels, or an SVG's user units.
     pub width: u32,
     pub height: u32,
+    /// Made of pixels, as an SVG is not.
+    pub raster: bool,
     /// What the sender should be told about it.
     pub warnings: Vec<Warning>,
 }
@@ -55,6 +57,7 @@ pub async fn keep_drawing(app: &App, name: String, bytes: Vec<u8>) -> Result<Kep
             file,
             width: rendered.width,
             height: rendered.height,
+            raster: rendered.media != Media::Svg,
             warnings: rendered.warnings,
         },
         name,

@@ -90,6 +90,8 @@ pub struct Table {
     pub name: &'static str,
     pub heads: Vec<String>,
     pub rows: Vec<Row>,
+    /// An empty row, for script to add more.
+    pub spare: Row,
 }
 
 pub struct Row {
@@ -122,6 +124,8 @@ impl List {
             cells: desk.nodes(&key, &columns, item),
             key,
         };
+        // The lists of a page share their fields' names: each has its own new rows.
+        let new = |n| row(format!("{}-{}", rows::new_key(n), self.name), None);
         let rows = match desk.sent {
             Some(sent) => {
                 let keys = sent.all(self.name).map(str::to_owned);
@@ -129,11 +133,7 @@ impl List {
             }
             None => {
                 let held = items.iter().map(|item| row(id_of(item), Some(item)));
-                let new = (1..=rows::SPARE + more).map(|n| {
-                    // The lists of a page share their fields' names: each has its own new rows.
-                    row(format!("{}-{}", rows::new_key(n), self.name), None)
-                });
-                held.chain(new).collect()
+                held.chain((1..=rows::SPARE + more).map(new)).collect()
             }
         };
         Table {
@@ -142,6 +142,7 @@ impl List {
                 .iter()
                 .map(|(name, _)| desk.t.field(name).to_string())
                 .collect(),
+            spare: new(0),
             rows,
         }
     }

@@ -180,9 +180,16 @@ async fn take_files(
         match upload::drawing(&sent.app, &sent.permit, brought).await {
             Ok(drawn) => {
                 item.insert((*name).to_owned(), json!(drawn.file));
-                if *name == "file" {
-                    item.insert("pixels_across".to_owned(), json!(drawn.width));
-                    item.insert("pixels_down".to_owned(), json!(drawn.height));
+                // What an SVG is measured in are no pixels.
+                let pixels = [
+                    ("pixels_across", drawn.width),
+                    ("pixels_down", drawn.height),
+                ];
+                for (field, count) in pixels.into_iter().filter(|_| *name == "file") {
+                    item.remove(field);
+                    if drawn.raster {
+                        item.insert(field.to_owned(), json!(count));
+                    }
                 }
             }
             Err(Problem::Upload(why)) => errors.add(field, refusal::upload(sent.who.t, &why)),
@@ -275,7 +282,8 @@ fn of_kind(shapes: Shapes, item: &Json) -> Shapes {
     let mut shapes = shapes;
     shapes.retain(|(name, _)| match *name {
         "fabric" => fabric,
-        "composition" | "component" | "care" => fibrous,
+        "component" => fibrous,
+        "care" => kind != Some(Packing),
         "zip" => kind == Some(Zip),
         "cord" => kind == Some(Drawcord),
         "metal_on_skin" => metal,
