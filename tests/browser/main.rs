@@ -3,15 +3,16 @@
 //! Every window fails its test on an error in the console (a breach of the content policy is one)
 //! and on a page that scrolls sideways.
 
-mod entering;
 mod demo;
 mod dimensions;
+mod entering;
 mod garment;
 mod grid;
-mod pictures;
 mod letters;
+mod pictures;
 mod samples;
 mod service;
 mod stage;
+mod typed;
 mod walk;
 mod window;
