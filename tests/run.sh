@@ -6,6 +6,7 @@
 #   sh tests/run.sh ARGUMENTS     only `cargo nextest run ARGUMENTS`, with a database
 #   sh tests/run.sh --postgres    only starts a PostgreSQL for tests, leaves it running and prints
 #                                 what to `eval` so that `cargo nextest run` finds it
+#   sh tests/run.sh --axe         only fetches axe-core, by which a browser test judges every page
 #
 # Missing Debian packages are installed (as root, or by sudo). PostgreSQL is a throw-away cluster
 # in a temporary folder, gone at the end; it listens on a socket in that folder and nowhere else.
@@ -18,6 +19,7 @@ install_missing() {
     command -v chromium >/dev/null || missing="$missing chromium"
     command -v chromedriver >/dev/null || missing="$missing chromium-driver"
     command -v pdftotext >/dev/null || missing="$missing poppler-utils"
+    command -v npm >/dev/null || missing="$missing npm"
     ls /usr/share/fonts/truetype/noto/NotoSans-Regular.* >/dev/null 2>&1 ||
         missing="$missing fonts-noto-core"
     ls /usr/share/fonts/opentype/noto/NotoSansCJK* >/dev/null 2>&1 || missing="$missing fonts-noto-cjk"
@@ -32,6 +34,19 @@ install_missing() {
             apt-get install -q -y --no-install-recommends $missing >&2
     fi
     cargo nextest --version >/dev/null 2>&1 || cargo install cargo-nextest --locked >&2
+}
+
+# Into the folder that cargo builds in, in the version that tests/package.json names; the sum is that
+# of the one file that is used.
+fetch_axe() {
+    sum=29348999450cdf2849a8e70b7912fc2da85a849da39c0d0d5394f51d4a9ed95c
+    axe=${CARGO_TARGET_DIR:-target}/axe
+    script=$axe/node_modules/axe-core/axe.min.js
+    echo "$sum  $script" | sha256sum --check --status 2>/dev/null && return 0
+    mkdir -p "$axe"
+    cp tests/package.json "$axe/"
+    (cd "$axe" && npm install --no-package-lock --no-audit --no-fund --ignore-scripts) >&2
+    echo "$sum  $script" | sha256sum --check --quiet >&2
 }
 
 # PostgreSQL refuses to run as root.
@@ -73,6 +88,11 @@ step() {
 
 install_missing
 
+if [ "${1:-}" = --axe ]; then
+    fetch_axe
+    exit
+fi
+
 if [ "${1:-}" = --postgres ]; then
     cluster=
     start_postgres
@@ -80,6 +100,8 @@ if [ "${1:-}" = --postgres ]; then
     echo "to end it: $bin/pg_ctl -D $cluster/data -m immediate stop (as its user); rm -r $cluster" >&2
     exit
 fi
+
+fetch_axe
 
 trap stop_postgres EXIT
 trap 'exit 130' INT

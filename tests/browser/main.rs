@@ -3,6 +3,7 @@
 //! Every window fails its test on an error in the console (a breach of the content policy is one)
 //! and on a page that scrolls sideways.
 
+mod axe;
 mod demo;
 mod dimensions;
 mod entering;

@@ -317,6 +317,11 @@ impl Window {
         }
     }
 
+    /// Forgets what the console said up to now.
+    pub async fn forgets(&self) {
+        self.hopes(self.driver.browser_log().await).await;
+    }
+
     /// Moves a finger or a pointer: press here, over there, release. In pixels of the window.
     pub async fn drags(&self, from: (f64, f64), to: (f64, f64)) {
         let event = |kind: &str, (x, y): (f64, f64), buttons: u32| {
