@@ -1,8 +1,14 @@
 // A grid under the hand: arrows, Enter, blocks, copy and paste to and from any spreadsheet, fill
-// down, undo; and the values of every size again while a rule is typed. Without script the same form
-// is filled field by field. What is worked out comes from the server: there is no arithmetic here.
+// down, rows in another order, undo. Without script the same form is filled field by field.
 
-const PAUSE = 120; // milliseconds after the last key before the values are asked for
+import { isDirty, isText, leaves, parse, put, restore, state, text } from "./grid-cells.js";
+import { History } from "./grid-history.js";
+import { Inside, wordingOf } from "./grid-how.js";
+import { dragging } from "./grid-order.js";
+import { askRows, fieldsOf, values } from "./grid-values.js";
+
+// What belongs to a row but is no cell of it.
+const ASIDE = /\.(remove|wording|keep)$/;
 
 for (const table of document.querySelectorAll("table.grid[data-hand]")) {
   if (!table.closest("fieldset").disabled) start(table);
@@ -14,23 +20,40 @@ function start(table) {
   // Lists have each their own empty row.
   const spare = table.parentElement.querySelector("template") ?? form.querySelector("template");
   const status = form.querySelector("[data-say]");
-  const fill = regrader(table, form, status);
+  const tools = "order" in table.dataset ? form.querySelector("[data-tools]") : null;
+  const letters = "order" in table.dataset ? form.querySelector("[data-letters]") : null;
 
-  // Where things are: a cell is its control, by row and column.
+  // Where things are: a cell is its control, by row and column. Rows of the table that belong to
+  // the row above them, as how a point is measured does, move with it; their controls follow its own.
 
   const rows = () => [...body.querySelectorAll("tr[data-row]")];
+  function group(row) {
+    const all = [row];
+    for (let next = row.nextElementSibling; next && !next.dataset.row; next = next.nextElementSibling) {
+      all.push(next);
+    }
+    return all;
+  }
+  const held = (row) => group(row).flatMap((each) => [...each.querySelectorAll("input, select")]);
   const controls = (row) =>
-    [...row.querySelectorAll("input:not([type=hidden]), select")].filter(
-      (control) => !control.name.endsWith(".remove"),
-    );
+    held(row).filter((control) => control.type !== "hidden" && !ASIDE.test(control.name));
+  const rowOf = (inside) => {
+    let row = inside.closest("tr");
+    while (row && !row.dataset.row) row = row.previousElementSibling;
+    return row;
+  };
   const at = (r, c) => {
     const row = rows()[r];
     return row && controls(row)[c];
   };
   const place = (control) => {
-    const row = control.closest("tr[data-row]");
+    const row = rowOf(control);
     return row && { r: rows().indexOf(row), c: controls(row).indexOf(control) };
   };
+  const ask = values(table, form, held);
+  const inside = new Inside(body, rowOf);
+
+  // Rows added, and put in another order.
 
   const blank = spare?.innerHTML ?? "";
 
@@ -40,6 +63,46 @@ function start(table) {
     const next = Math.max(0, ...numbers) + 1;
     const added = Array.from({ length: count }, (_, i) => blank.replaceAll("new-0", `new-${next + i}`));
     body.insertAdjacentHTML("beforeend", added.join(""));
+    inside.tidy();
+  }
+
+  // A row taken away keeps what belongs to it, to come back with it.
+  const kept = new WeakMap();
+
+  function arrange(order) {
+    for (const row of rows()) kept.set(row, group(row));
+    const focused = document.activeElement;
+    body.replaceChildren(...order.flatMap((row) => kept.get(row)));
+    if (focused !== document.activeElement && focused.isConnected) focused.focus();
+  }
+
+  /** Moves the rows from `top` to `bottom` by one place, up or down. */
+  function shift(top, bottom, by) {
+    const was = rows();
+    if (top + by < 0 || bottom + by >= was.length) return;
+    const is = [...was];
+    is.splice(top + by, 0, ...is.splice(top, bottom - top + 1));
+    reorder(was, is, was[top]);
+  }
+
+  function reorder(was, is, row) {
+    if (was.every((each, i) => each === is[i])) return;
+    arrange(is);
+    history.record({ cells: [], order: { was, is } });
+    const control = controls(row)[0];
+    anchor = head = { r: is.indexOf(row), c: anchor?.c ?? 0 };
+    mark();
+    row.scrollIntoView({ block: "nearest" });
+    say("moved", { letter: text(control), place: is.indexOf(row) + 1, count: is.length });
+  }
+
+  if ("order" in table.dataset) {
+    dragging(table, rows, (row, before) => {
+      const was = rows();
+      const is = was.filter((each) => each !== row);
+      is.splice(before ? is.indexOf(before) : is.length, 0, row);
+      reorder(was, is, row);
+    });
   }
 
   // The chosen block, from the anchor to the head.
@@ -75,6 +138,7 @@ function start(table) {
     if (extend) {
       head = { r, c };
     } else {
+      inside.show(control);
       anchor = head = { r, c };
       control.focus();
       if (isText(control)) control.select();
@@ -93,100 +157,108 @@ function start(table) {
   });
 
   body.addEventListener("focusin", (event) => {
-    before.set(event.target, state(event.target));
-    const here = place(event.target);
+    const control = event.target;
+    if (!control.matches("input, select")) return;
+    history.mark(control);
+    const here = place(control);
     if (here && here.c >= 0) anchor = head = here;
     mark();
   });
 
   // What was done, to take it back.
 
-  const before = new WeakMap();
-  const done = [];
-  const undone = [];
-
-  function record(changes) {
-    if (changes.length === 0) return;
-    done.push(changes);
-    undone.length = 0;
-    for (const { control } of changes) touched(control);
-  }
+  const history = new History({
+    arrange,
+    touched,
+    changed: () => {
+      if (!tools) return;
+      tools.querySelector("[data-do=undo]").disabled = history.done.length === 0;
+      tools.querySelector("[data-do=redo]").disabled = history.undone.length === 0;
+    },
+  });
 
   /** Puts a text into each cell that `text` gives one for; one step of undoing. */
-  function write(area, text) {
-    const changes = [];
+  function write(area, text, order) {
+    const cells = [];
     let refused = false;
     each(area, (control, r, c) => {
       const value = text(r, c);
       if (value === undefined) return;
       const was = state(control);
       refused = !put(control, value) || refused;
-      if (state(control) !== was) changes.push({ control, was, is: state(control) });
-      before.set(control, state(control));
+      if (state(control) !== was) cells.push({ control, was, is: state(control) });
+      history.mark(control);
     });
-    record(changes);
+    history.record({ cells, order });
     say(refused ? "refused" : "");
   }
 
-  function step(from, to, key) {
-    const changes = from.pop();
-    if (!changes) return;
-    for (const change of changes) {
-      restore(change.control, change[key]);
-      before.set(change.control, change[key]);
-      touched(change.control);
+  /** Puts a state into each cell of `[cell, state]`; one step of undoing. */
+  function set(states) {
+    const cells = [];
+    for (const [control, is] of states) {
+      const was = state(control);
+      if (was === is) continue;
+      restore(control, is);
+      history.mark(control);
+      cells.push({ control, was, is });
     }
-    to.push(changes);
-    const { r, c } = place(changes[0].control);
-    go(r, c, false);
+    history.record({ cells });
+  }
+
+  /** How a point is measured, by a wording of the library. */
+  function take(field) {
+    const wording = wordingOf(field);
+    if (!wording) return;
+    const key = rowOf(field).dataset.row;
+    field.value = "";
+    set(Object.entries(wording).map(([name, is]) => [form.elements[`${key}.${name}`], is]));
+    say("taken");
+  }
+
+  function turn(back, focus) {
+    const step = back ? history.undo() : history.redo();
+    if (!step) return;
+    say(back ? "undone" : "redone");
+    const [first] = step.cells.filter(({ control }) => control.isConnected && control.type !== "hidden");
+    const here = first && place(first.control);
+    if (here && here.c >= 0 && focus) go(here.r, here.c, false);
+    else if (here && here.c >= 0) anchor = head = here;
+    mark();
   }
 
   function touched(control) {
-    control.parentElement.classList.toggle("is-dirty", isDirty(control));
-    fill(control);
+    const row = control.isConnected ? rowOf(control) : null;
+    if (!row) return;
+    if (control.type !== "hidden") {
+      control.parentElement.classList.toggle("is-dirty", isDirty(control));
+    }
+    if (inside.has(control)) inside.tell(row);
+    ask(row);
   }
 
   body.addEventListener("change", (event) => {
-    const control = event.target;
-    const was = before.get(control);
-    const is = state(control);
-    before.set(control, is);
-    if (was !== undefined && was !== is) record([{ control, was, is }]);
+    if (event.target.name.endsWith(".wording")) take(event.target);
+    else history.settle(event.target);
   });
   body.addEventListener("input", (event) => touched(event.target));
   // What is wrong is said when the field is left.
   body.addEventListener("focusout", (event) => {
-    if (event.target.parentElement.classList.contains("is-dirty")) fill(event.target);
+    if (event.target.parentElement.classList.contains("is-dirty")) ask(rowOf(event.target));
   });
 
   // Keys.
 
   body.addEventListener("keydown", (event) => {
     const control = event.target;
+    if (!control.matches("input, select")) return;
     const here = place(control);
     if (!here || here.c < 0 || event.isComposing) return;
     const { r, c } = event.shiftKey ? head : here;
     const extend = event.shiftKey;
-    const command = event.ctrlKey || event.metaKey;
-    const typing = isText(control) && state(control) !== before.get(control);
     const act = () => {
-      if (command) {
-        switch (event.key.toLowerCase()) {
-          case "z":
-            if (typing) return false;
-            commit(control);
-            return event.shiftKey ? step(undone, done, "is") : step(done, undone, "was");
-          case "y":
-            return typing ? false : step(undone, done, "is");
-          case "d":
-            return fillDown();
-          case "s":
-            return form.requestSubmit();
-          default:
-            return false;
-        }
-      }
-      if (event.altKey) return false;
+      if (event.ctrlKey || event.metaKey) return command(event, control);
+      if (event.altKey) return moves(event, here);
       switch (event.key) {
         case "Enter":
           return go(here.r + (extend ? -1 : 1), here.c, false);
@@ -195,11 +267,11 @@ function start(table) {
         case "ArrowDown":
           return go(r + 1, c, extend);
         case "ArrowLeft":
-          return leaves(control, "start") ? go(r, c - 1, extend) : false;
+          return leaves(control, "start") ? sideways(r, c - 1, extend) : false;
         case "ArrowRight":
-          return leaves(control, "end") ? go(r, c + 1, extend) : false;
+          return leaves(control, "end") ? sideways(r, c + 1, extend) : false;
         case "Escape":
-          restore(control, before.get(control));
+          restore(control, history.was(control));
           touched(control);
           return go(here.r, here.c, false);
         case "F2":
@@ -215,8 +287,42 @@ function start(table) {
     if (act() !== false) event.preventDefault();
   });
 
-  function commit(control) {
-    before.set(control, state(control));
+  function command(event, control) {
+    const typing = isText(control) && history.isTyped(control);
+    switch (event.key.toLowerCase()) {
+      case "z":
+        return typing ? false : turn(!event.shiftKey, true);
+      case "y":
+        return typing ? false : turn(false, true);
+      case "d":
+        return fillDown();
+      case "s":
+        return form.requestSubmit();
+      default:
+        return false;
+    }
+  }
+
+  function moves(event, here) {
+    if (!("order" in table.dataset)) return false;
+    const { top, bottom } = block() ?? { top: here.r, bottom: here.r };
+    switch (event.key) {
+      case "ArrowUp":
+        return shift(top, bottom, -1);
+      case "ArrowDown":
+        return shift(top, bottom, 1);
+      case "Enter":
+        return inside.turn(rows()[here.r]);
+      default:
+        return false;
+    }
+  }
+
+  /** An arrow to the side opens nothing by itself. */
+  function sideways(r, c, extend) {
+    const control = at(r, c);
+    if (control && !inside.isShown(control)) return undefined;
+    return go(r, c, extend);
   }
 
   function fillDown() {
@@ -246,6 +352,8 @@ function start(table) {
     if (copy(event)) write(block(), () => "");
   });
   body.addEventListener("paste", (event) => {
+    const here = place(event.target);
+    if (!here || here.c < 0) return;
     const lines = parse(event.clipboardData.getData("text/plain"));
     const chosen = block();
     const single = lines.length === 1 && lines[0].length === 1;
@@ -256,17 +364,83 @@ function start(table) {
       return;
     }
     const { top, left } = chosen;
-    addRows(top + lines.length - rows().length);
+    const was = rows();
+    addRows(top + lines.length - was.length);
+    const is = rows();
     const width = Math.max(...lines.map((line) => line.length));
     const area = { top, left, bottom: top + lines.length - 1, right: left + width - 1 };
-    write(area, (r, c) => lines[r - top][c - left]);
+    const order = is.length > was.length ? { was, is } : undefined;
+    write(area, (r, c) => lines[r - top][c - left], order);
     anchor = { r: area.top, c: area.left };
     head = { r: area.bottom, c: area.right };
     mark();
   });
 
-  function say(what) {
-    if (status) status.textContent = what ? status.dataset[what] : "";
+  // Buttons. Those that send the form without script work on the spot with it.
+
+  form.addEventListener("click", (event) => {
+    const button = event.target.closest("button");
+    if (!button) return;
+    if (button === letters) {
+      event.preventDefault();
+      letterInOrder();
+    } else if (tools?.contains(button)) {
+      press(button.dataset.do);
+    } else if ("order" in table.dataset && body.contains(button) && button.name === "do") {
+      event.preventDefault();
+      const r = rows().indexOf(rowOf(button));
+      shift(r, r, button.value.startsWith("up ") ? -1 : 1);
+    }
+  });
+
+  function press(what) {
+    const chosen = block();
+    if (what === "undo" || what === "redo") turn(what === "undo", false);
+    if (!chosen) return;
+    if (what === "fill") fillDown();
+    if (what === "up") shift(chosen.top, chosen.bottom, -1);
+    if (what === "down") shift(chosen.top, chosen.bottom, 1);
+    if (what === "open") inside.turn(rows()[chosen.top]);
+  }
+
+  body.addEventListener("keydown", (event) => {
+    // A name is not a form: Enter takes the wording.
+    if (event.key === "Enter" && event.target.matches('[name$=".wording"], [name$=".keep"]')) {
+      event.preventDefault();
+      event.target.blur();
+      event.target.focus();
+    }
+    if (!event.target.matches("[data-handle]")) return;
+    const r = rows().indexOf(rowOf(event.target));
+    const by = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+    if (!by) return;
+    event.preventDefault();
+    shift(r, r, by);
+  });
+
+  /** The server knows which letters are free, and writes the rules that name one. */
+  async function letterInOrder() {
+    const was = rows();
+    let lettered;
+    try {
+      lettered = await askRows(letters.dataset.letters, fieldsOf(form, was.flatMap(held)));
+    } catch {
+      form.querySelector("[data-offline]").hidden = false;
+      return;
+    }
+    const cells = Object.entries(lettered).flatMap(([key, { letter, grade }]) => [
+      [form.elements[`${key}.letter`], letter],
+      [form.elements[`${key}.as`], letter],
+      [form.elements[`${key}.grade`], grade],
+    ]);
+    set(cells);
+    say("lettered");
+  }
+
+  function say(what, values = {}) {
+    if (!status) return;
+    const sentence = what ? status.dataset[what] : "";
+    status.textContent = sentence.replace(/\{(\w+)\}/g, (_, name) => values[name] ?? "");
   }
 
   // Work that is not saved is not left by a slip.
@@ -275,181 +449,14 @@ function start(table) {
   form.addEventListener("submit", () => {
     sending = true;
   });
+  const first = rows();
   window.addEventListener("beforeunload", (event) => {
-    if (!sending && body.querySelector(".is-dirty")) event.preventDefault();
+    if (sending) return;
+    const now = rows();
+    const moved = first.some((row, i) => row !== now[i]);
+    if (moved || body.querySelector(".is-dirty")) event.preventDefault();
   });
-}
 
-const isText = (control) => control.tagName === "INPUT" && control.type !== "checkbox";
-
-/** What a control holds, to be put back by `restore`. */
-function state(control) {
-  return control.type === "checkbox" ? String(control.checked) : control.value;
-}
-
-function restore(control, value) {
-  if (value === undefined) return;
-  if (control.type === "checkbox") control.checked = value === "true";
-  else control.value = value;
-}
-
-function isDirty(control) {
-  if (control.type === "checkbox") return control.checked !== control.defaultChecked;
-  if (control.tagName === "SELECT") {
-    const first = [...control.options].findIndex((option) => option.defaultSelected);
-    return control.selectedIndex !== Math.max(0, first);
-  }
-  return control.value !== control.defaultValue;
-}
-
-/** A cell as it goes to the clipboard. */
-function text(control) {
-  if (control.type === "checkbox") return control.checked ? "x" : "";
-  if (control.tagName === "SELECT") return control.selectedOptions[0]?.text ?? "";
-  return control.value;
-}
-
-/** Puts a text from the clipboard into a cell; false when a choice has no such word. */
-function put(control, value) {
-  const word = value.trim().toLowerCase();
-  if (control.type === "checkbox") {
-    control.checked = !["", "0", "no", "n", "false", "-"].includes(word);
-    return true;
-  }
-  if (control.tagName !== "SELECT") {
-    control.value = value.trim();
-    return true;
-  }
-  const options = [...control.options];
-  const found =
-    options.find((option) => [option.value, option.text.toLowerCase()].includes(word)) ??
-    options.find((option) => word && option.text.toLowerCase().startsWith(word));
-  if (found) control.value = found.value;
-  return Boolean(found);
-}
-
-/** Whether an arrow leaves the cell: nothing or everything is chosen, or the caret is at that end. */
-function leaves(control, end) {
-  if (!isText(control)) return true;
-  const { selectionStart: from, selectionEnd: to, value } = control;
-  if (from === 0 && to === value.length) return true;
-  return from === to && (end === "start" ? from === 0 : to === value.length);
-}
-
-/**
- * The cells of a pasted block. A cell is quoted when it begins with a quote that ends before a tab
- * or a line end: `28 1/2"` is not.
- */
-function parse(pasted) {
-  const source = pasted.replace(/\r\n?/g, "\n").replace(/\n$/, "");
-  const lines = [[]];
-  const cell = /(?:"((?:[^"]|"")*)"(?=[\t\n]|$)|([^\t\n]*))([\t\n]|$)/y;
-  for (let match = cell.exec(source); match; match = cell.exec(source)) {
-    lines.at(-1).push(match[1] === undefined ? match[2] : match[1].replaceAll('""', '"'));
-    if (match[3] === "") break;
-    if (match[3] === "\n") lines.push([]);
-  }
-  return lines;
-}
-
-/**
- * Asks for the values of the rows that are being typed, some time after the last key. Only the
- * answer to the last question is shown.
- */
-function regrader(table, form, status) {
-  const address = table.dataset.grade;
-  if (!address) return () => {};
-  let timer = 0;
-  let question = null;
-
-  const waiting = () =>
-    [...table.tBodies[0].querySelectorAll("tr[data-row]")].filter(
-      (row) => "unsaved" in table.dataset || row.classList.contains("was-typed"),
-    );
-
-  function body(rows) {
-    const fields = new URLSearchParams();
-    for (const name of ["token", "version", "unit", "sizes_version"]) {
-      fields.append(name, form.elements[name].value);
-    }
-    for (const control of rows.flatMap((row) => [...row.querySelectorAll("input, select")])) {
-      const off = control.type === "checkbox" && !control.checked;
-      if (!off && !control.name.endsWith(".remove")) fields.append(control.name, control.value);
-    }
-    return fields;
-  }
-
-  async function ask() {
-    question?.abort();
-    const mine = new AbortController();
-    question = mine;
-    try {
-      const answer = await fetch(address, {
-        method: "POST",
-        headers: { Accept: "application/json" },
-        body: body(waiting()),
-        signal: mine.signal,
-      });
-      if (!answer.ok) throw new Error(String(answer.status));
-      const { rows } = await answer.json();
-      if (question !== mine) return;
-      for (const [key, graded] of Object.entries(rows)) show(table, key, graded);
-      if (status) status.textContent = "";
-    } catch {
-      if (question === mine && status) status.textContent = status.dataset.offline;
-    }
-  }
-
-  return (control) => {
-    // Also when it is typed back to what was saved: its values must come back, too.
-    control.closest("tr[data-row]")?.classList.add("was-typed");
-    clearTimeout(timer);
-    timer = setTimeout(ask, PAUSE);
-  };
-}
-
-function show(table, key, { values, notes, errors }) {
-  const row = table.querySelector(`tr[data-row="${CSS.escape(key)}"]`);
-  if (!row) return;
-  row.querySelectorAll("td.calc").forEach((cell, i) => {
-    cell.textContent = values[i]?.value ?? "";
-    if (!values[i]) return;
-    const reference = document.createElement("small");
-    reference.textContent = values[i].reference;
-    cell.append(reference);
-  });
-  for (const control of row.querySelectorAll("input:not([type=hidden]), select")) {
-    const sentence = errors[control.name.slice(key.length + 1)];
-    // A number is not told to be wrong while it is still being typed.
-    if (!sentence || control !== document.activeElement) blame(control, sentence);
-  }
-  const more = table.querySelector(`tr[data-notes="${CSS.escape(key)}"]`);
-  more.hidden = notes.length === 0;
-  more.querySelector("ul").replaceChildren(
-    ...notes.map((note) => {
-      const item = document.createElement("li");
-      item.classList.toggle("error-finding", note.error);
-      item.append(document.createElement("p"));
-      item.firstChild.textContent = note.sentence;
-      return item;
-    }),
-  );
-}
-
-/** Puts a sentence beside a field, or takes it away. */
-function blame(control, sentence) {
-  const id = `${control.name}.error`;
-  document.getElementById(id)?.remove();
-  if (!sentence) {
-    control.removeAttribute("aria-invalid");
-    control.removeAttribute("aria-describedby");
-    return;
-  }
-  const error = document.createElement("p");
-  error.className = "error";
-  error.id = id;
-  error.textContent = sentence;
-  control.after(error);
-  control.setAttribute("aria-invalid", "true");
-  control.setAttribute("aria-describedby", id);
+  for (const hidden of form.querySelectorAll("[data-script]")) hidden.hidden = false;
+  table.classList.add("is-live");
 }

@@ -59,6 +59,7 @@ macro_rules! written_by_the_brand {
             "evaluation"
             "import"
             "numbers"
+            "points"
             "publish"
             "starts"
         )

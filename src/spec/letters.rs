@@ -36,6 +36,16 @@ pub fn after<'a>(taken: impl IntoIterator<Item = &'a str>) -> impl Iterator<Item
     (last.map_or(0, |last| last + 1)..).map(nth)
 }
 
+/// The letters from A on for points in their order, but for those that stand for something else of
+/// the spec: on paper a letter names one thing.
+pub fn in_order(others: Vec<&str>) -> impl Iterator<Item = String> {
+    let is_free = move |letter: &String| {
+        let mut others = others.iter();
+        !others.any(|other| other.trim().eq_ignore_ascii_case(letter))
+    };
+    (0..).map(nth).filter(is_free)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -50,6 +60,12 @@ mod tests {
         for n in 0..20_000 {
             assert_eq!(place(&nth(n)), Some(n));
         }
+    }
+
+    #[test]
+    fn letters_in_order_leave_out_those_of_other_things() {
+        let shown: Vec<String> = in_order(vec!["b", " D ", "P1"]).take(4).collect();
+        assert_eq!(shown, ["A", "C", "E", "F"]);
     }
 
     #[test]

@@ -3,6 +3,7 @@
 pub mod body;
 pub mod canon;
 pub mod care;
+pub mod carry;
 pub mod change;
 pub mod chart;
 pub mod check;
@@ -27,6 +28,7 @@ pub mod start;
 pub mod stitch;
 pub mod table;
 pub mod units;
+pub mod wording;
 
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};
 pub use change::{Change, changes};

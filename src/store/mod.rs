@@ -63,6 +63,7 @@ mod styles;
 mod threads;
 mod value;
 mod wire;
+mod wordings;
 mod world;
 
 pub use crate::store_values as values;

@@ -45,10 +45,10 @@ macro_rules! assets {
 }
 
 assets! {
-    // One sheet instead of fourteen: on a slow line every further file costs a round trip.
+    // One sheet instead of many: on a slow line every further file costs a round trip.
     "look.css" "text/css; charset=utf-8" [
-        "fellseam.css" "frame.css" "form.css" "group.css" "table.css" "starts.css" "grid.css" "drawing.css" "sheet.css"
-        "measure.css" "thread.css" "exchange.css" "tray.css" "draft.css"
+        "fellseam.css" "frame.css" "form.css" "group.css" "table.css" "starts.css" "grid.css" "points.css"
+        "drawing.css" "sheet.css" "measure.css" "thread.css" "exchange.css" "tray.css" "draft.css"
     ];
     "print.css" "text/css; charset=utf-8" ["print.css"];
     "icon.svg" "image/svg+xml" ["icon.svg"];
@@ -56,6 +56,10 @@ assets! {
     "colours.js" "text/javascript; charset=utf-8" ["colours.js"];
     "conflict.js" "text/javascript; charset=utf-8" ["conflict.js"];
     "grid.js" "text/javascript; charset=utf-8" ["grid.js"];
+    "grid-cells.js" "text/javascript; charset=utf-8" ["grid-cells.js"];
+    "grid-history.js" "text/javascript; charset=utf-8" ["grid-history.js"];
+    "grid-order.js" "text/javascript; charset=utf-8" ["grid-order.js"];
+    "grid-values.js" "text/javascript; charset=utf-8" ["grid-values.js"];
     "drawing.js" "text/javascript; charset=utf-8" ["drawing.js"];
     "fold.js" "text/javascript; charset=utf-8" ["fold.js"];
     "groups.js" "text/javascript; charset=utf-8" ["groups.js"];

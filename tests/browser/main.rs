@@ -10,6 +10,7 @@ mod entering;
 mod garment;
 mod grid;
 mod letters;
+mod order;
 mod pictures;
 mod samples;
 mod service;

@@ -39,6 +39,8 @@ const TABLE: &str = "
     POST /me/code                                          s y y y y y y y
     GET  /numbers                                          s y n n n n n n
     POST /numbers                                          s y n n n n n n
+    GET  /wordings                                         s y y y n n n n
+    POST /wordings                                         s x x n n n n n
     GET  /people                                           s y n n y n y n
     POST /people                                           s y n n y n y n
     POST /people/{person}/link                             s y n n y n x n
@@ -60,7 +62,10 @@ const TABLE: &str = "
     GET  /styles/{style}/draft/{section}/{item}            s x x x x x x x
     POST /styles/{style}/draft/{section}/{item}            s x x n x x x x
     POST /styles/{style}/draft/{section}/here              s y y y x x x x
+    GET  /styles/{style}/draft/points/copy                 s y y n x x x x
+    POST /styles/{style}/draft/points/copy                 s y y n x x x x
     POST /styles/{style}/draft/points/grade                s y y n x x x x
+    POST /styles/{style}/draft/points/letters              s y y n x x x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x
     POST /styles/{style}/draft/conflict/{save}             s x x n x x x x
     GET  /styles/{style}/draft/{section}/import            s x x n x x x x

@@ -25,6 +25,7 @@ mod marked;
 mod ledger;
 mod numbers;
 mod people;
+mod points;
 mod proxy;
 mod publish;
 mod ready;

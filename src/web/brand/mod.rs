@@ -10,3 +10,4 @@ pub mod round;
 pub mod publish;
 pub mod starts;
 pub mod styles;
+pub mod wordings;

@@ -9,10 +9,12 @@ mod colourways;
 pub mod changes;
 mod checked;
 pub mod conflict;
+pub mod copy_points;
 mod described;
 mod header;
 pub mod here;
 pub mod import;
+pub mod lettering;
 mod listed;
 pub mod one;
 mod point_row;
@@ -166,7 +168,7 @@ pub async fn show(
             let told = wish.told.unwrap_or_default();
             drawings::show(&may.who, around, &draft.spec, &told)
         }
-        Section::Points => points::show(&may.who, around, &draft, more),
+        Section::Points => points::show(&app, &may.who, around, &draft, more).await,
         Section::Colourways => colourways::show(&may.who, around, &draft.spec, more),
         Section::Materials
         | Section::Construction

@@ -209,9 +209,7 @@ pub fn has_page(section: Section, field: Option<&str>) -> bool {
     match section {
         Section::Header | Section::Drawings => false,
         Section::Sizes => IN_SIZE.contains(&outer),
-        Section::Points => {
-            IN_POINT.contains(&outer) && !matches!(field, Some("how.start" | "how.end"))
-        }
+        Section::Points => IN_POINT.contains(&outer),
         Section::Colourways => IN_COLOURWAY.contains(&outer),
         _ => true,
     }
@@ -219,9 +217,8 @@ pub fn has_page(section: Section, field: Option<&str>) -> bool {
 
 const IN_SIZE: [&str; 2] = ["body", "ages"];
 const IN_COLOURWAY: [&str; 2] = ["number", "pieces"];
-const IN_POINT: [&str; 8] = [
+const IN_POINT: [&str; 7] = [
     "measure",
-    "how",
     "part",
     "panel",
     "tolerances",
@@ -243,11 +240,6 @@ fn shapes(spec: &Spec, list: &str, item: &Json) -> Option<Shapes> {
             let mut shapes: Shapes = only(Point::shapes(), &IN_POINT);
             if spec.sizes.lengths.is_empty() {
                 shapes.retain(|(name, _)| *name != "lengths");
-            }
-            for (name, shape) in &mut shapes {
-                if let (&mut "how", Shape::Record(how)) = (name, shape) {
-                    how.retain(|(name, _)| matches!(*name, "closure" | "side"));
-                }
             }
             shapes
         }

@@ -2,16 +2,18 @@
 
 use askama::Template;
 
-use super::point_row::{BASES, DIRECTIONS, PATHS, Row};
+use super::lettering;
+use super::point_row::{BASES, CLOSURES, DIRECTIONS, PATHS, Row, SIDES};
 use super::regrade::{Basis, Graded, graded, other_unit, read, rows_of};
 use super::rows::{self, Press};
 use super::{SectionPage, Sent};
 use crate::language::{Message, Text};
 use crate::spec::document::Size;
 use crate::spec::rule::write_length;
-use crate::spec::units::{Entered, Unit};
-use crate::spec::{ItemId, Spec, letters};
+use crate::spec::{ItemId, Spec, carry, letters};
 use crate::store::Draft;
+use crate::web::App;
+use crate::web::brand::wordings::Library;
 use crate::web::form::Errors;
 use crate::web::frame::Frame;
 use crate::web::may::Who;
@@ -30,33 +32,23 @@ struct PointsPage {
     spare: Graded,
     sizes: Vec<Size>,
     base_size: Option<ItemId>,
+    library: Library,
     errors: Errors,
 }
 
-/// The rounding step that a new row begins with: that of the row before, else the usual one of
-/// the unit (common practice, no source: 1/8 in, 0.1 cm).
 fn usual_step(spec: &Spec) -> String {
-    let unit = spec.header.unit;
-    let before = spec.points.points.last().and_then(|point| point.step);
-    let usual = unit.map(|unit| Entered {
-        nm: unit.steps()[usize::from(unit == Unit::Inch)],
-        unit,
-    });
-    let step = before.or(usual);
-    step.map_or(String::new(), |step| write_length(step, unit))
+    let step = carry::usual_step(spec);
+    step.map_or(String::new(), |step| write_length(step, spec.header.unit))
 }
 
 fn spare(spec: &Spec, n: usize, letter: String) -> Graded {
-    Graded {
-        row: Row {
-            key: rows::new_key(n),
-            letter,
-            step: usual_step(spec),
-            ..Row::default()
-        },
-        values: Vec::new(),
-        notes: Vec::new(),
-    }
+    Graded::bare(Row {
+        key: rows::new_key(n),
+        lettered: letter.clone(),
+        letter,
+        step: usual_step(spec),
+        ..Row::default()
+    })
 }
 
 impl PointsPage {
@@ -66,6 +58,7 @@ impl PointsPage {
         basis: Basis,
         spec: &Spec,
         rows: Vec<Graded>,
+        library: Library,
         errors: Errors,
     ) -> Self {
         PointsPage {
@@ -77,6 +70,7 @@ impl PointsPage {
             spare: spare(spec, 0, String::new()),
             sizes: spec.sizes.sizes.clone(),
             base_size: spec.header.base_size.clone(),
+            library,
             errors,
         }
     }
@@ -113,13 +107,29 @@ impl PointsPage {
         self.base_size.as_ref() == Some(&size.id)
     }
 
+    /// What the keys do.
+    fn keys(&self) -> [(&'static str, Message); 9] {
+        let t = self.t;
+        [
+            ("← ↑ → ↓", t.say("grid-key-arrows")),
+            ("⏎", t.say("grid-key-enter")),
+            ("⇧ ← ↑ → ↓", t.say("grid-key-range")),
+            ("Ctrl C, X, V", t.say("grid-key-copy")),
+            ("Ctrl D", t.say("grid-key-fill")),
+            ("Ctrl Z, Ctrl Y", t.say("grid-key-undo")),
+            ("Alt ↑ ↓", t.say("grid-key-move")),
+            ("Alt ⏎", t.say("grid-key-open")),
+            ("Ctrl S", t.say("grid-key-save")),
+        ]
+    }
+
     /// How many columns the grid has: those to type in, and the sizes.
     fn columns(&self) -> usize {
-        18 + self.sizes.len()
+        11 + self.sizes.len()
     }
 }
 
-pub fn show(who: &Who, around: SectionPage, draft: &Draft, more: usize) -> Answer {
+pub async fn show(app: &App, who: &Who, around: SectionPage, draft: &Draft, more: usize) -> Answer {
     let spec = &draft.spec;
     let basis = Basis::of(draft);
     let mut rows = graded(who.t, spec, rows_of(spec, &basis), &Errors::default());
@@ -132,12 +142,14 @@ pub fn show(who: &Who, around: SectionPage, draft: &Draft, more: usize) -> Answe
     let taken = spec.points.points.iter().map(|point| point.letter.as_str());
     let letters = letters::after(taken).take(count);
     rows.extend(letters.zip(1..).map(|(letter, n)| spare(spec, n, letter)));
+    let library = Library::read(app, &who.session.actor).await?;
     page(&PointsPage::new(
         who,
         around,
         basis,
         spec,
         rows,
+        library,
         Errors::default(),
     ))
 }
@@ -159,17 +171,29 @@ pub async fn save(sent: Sent) -> Answer {
             )
         })
         .collect();
+    let library = Library::read(&sent.app, &sent.who.session.actor).await?;
+    let mut kept = Vec::new();
+    for (_, row) in &mut rows {
+        row.take(t, &library, &mut errors);
+        kept.extend(row.kept(t, &mut errors));
+    }
     let all = rows.clone();
     rows.retain(|(_, row)| !row.is_blank());
     propose_letters(&mut rows);
+    if press == Press::Letter {
+        lettering::in_order(&sent.draft.spec, &basis, &mut rows);
+    }
     let mut spec = sent.draft.spec.clone();
     spec.points.points = read(t, &sent.draft.spec, &basis, &rows, &mut errors);
     if errors.is_empty() {
+        for wording in &kept {
+            sent.app.store.keep_wording(&sent.permit, wording).await?;
+        }
         return go(&sent.keep(&spec, &press.then()).await?);
     }
     let rows = graded(t, &spec, all, &errors);
     let around = sent.around().await?;
-    let page = PointsPage::new(&sent.who, around, basis, &spec, rows, errors);
+    let page = PointsPage::new(&sent.who, around, basis, &spec, rows, library, errors);
     page_again(&page)
 }
 

@@ -10,6 +10,7 @@ use super::point_row::Row;
 use super::rows::{self, Press};
 use crate::access::{StylePermit, act};
 use crate::language::Text;
+use crate::spec::chart::{Values, steps};
 use crate::spec::document::{Grade, Point, Section, Size};
 use crate::spec::rule::Names;
 use crate::spec::units::{DecimalSign, Unit};
@@ -32,10 +33,7 @@ pub async fn live(may: MayOn<act::Write>, State(app): State<App>, form: Form) ->
     let mut errors = Errors::default();
     let mut rows = rows_of(&draft.spec, &basis);
     let mut sent = Vec::new();
-    for key in rows::keys(fields, "row", &Press::Save)? {
-        // Nothing is saved, so a new row may go by its key.
-        let id = ItemId::new(key.as_str());
-        let row = Row::read(t, fields, key, &mut errors);
+    for (id, row) in typed(t, fields, &mut errors)? {
         match rows.iter_mut().find(|(other, _)| *other == id) {
             Some((_, old)) => *old = row,
             None => rows.push((id.clone(), row)),
@@ -55,11 +53,27 @@ pub async fn live(may: MayOn<act::Write>, State(app): State<App>, form: Form) ->
             (key == graded.row.key).then(|| (field.to_owned(), Value::from(sentence)))
         };
         let errors: Map<_, _> = errors.all().filter_map(of_row).collect();
-        let shown = json!({ "values": graded.values, "notes": graded.notes, "errors": errors });
+        let shown = json!({
+            "values": graded.values,
+            "steps": graded.steps,
+            "told": graded.told,
+            "notes": graded.notes,
+            "errors": errors,
+        });
         (graded.row.key, shown)
     });
     let rows: Map<_, _> = rows.collect();
     Ok(Json(json!({ "rows": rows })).into_response())
+}
+
+/// The rows that a script sends. Nothing is saved, so a new row may go by its key.
+pub fn typed(t: Text, fields: &Fields, errors: &mut Errors) -> Result<Vec<(ItemId, Row)>, Problem> {
+    let keys = rows::keys(fields, "row", &Press::Save)?;
+    let rows = keys.into_iter().map(|key| {
+        let id = ItemId::new(key.as_str());
+        (id, Row::read(t, fields, key, errors))
+    });
+    Ok(rows.collect())
 }
 
 /// What the texts of a form hold for: a unit or a size code that changed since must not change what
@@ -75,7 +89,24 @@ pub struct Graded {
     pub row: Row,
     /// One for each size; none while the row cannot be graded.
     pub values: Vec<Shown>,
+    /// One for each two neighbouring sizes.
+    pub steps: Vec<StepLeft>,
+    /// What the tolerances are in the other unit.
+    pub told: Option<String>,
     pub notes: Vec<Note>,
+}
+
+impl Graded {
+    /// A row of which nothing is worked out yet.
+    pub fn bare(row: Row) -> Graded {
+        Graded {
+            row,
+            values: Vec::new(),
+            steps: Vec::new(),
+            told: None,
+            notes: Vec::new(),
+        }
+    }
 }
 
 /// A finding about a row.
@@ -91,6 +122,18 @@ pub struct Note {
 pub struct Shown {
     pub value: String,
     pub reference: String,
+    /// What the rule gives, where rounding has changed it.
+    pub unrounded: Option<String>,
+}
+
+/// The step from one size to the next, after rounding.
+#[derive(serde::Serialize)]
+pub struct StepLeft {
+    /// The codes of the two sizes.
+    pub gap: String,
+    pub left: String,
+    /// The step of the rule, where rounding has changed it.
+    pub unrounded: Option<String>,
 }
 
 impl Basis {
@@ -136,7 +179,7 @@ impl Basis {
         self.unit.map_or("", Unit::name)
     }
 
-    fn names<'a>(&'a self, points: impl Iterator<Item = (&'a ItemId, &'a str)>) -> Names<'a> {
+    pub fn names<'a>(&'a self, points: impl Iterator<Item = (&'a ItemId, &'a str)>) -> Names<'a> {
         Names {
             sizes: &self.sizes,
             points: points.collect(),
@@ -154,8 +197,9 @@ pub fn read(
     errors: &mut Errors,
 ) -> Vec<Point> {
     let names = basis.names(rows.iter().map(|(id, row)| (id, row.letter.as_str())));
+    let written_by = basis.names(rows.iter().map(|(id, row)| (id, row.lettered.as_str())));
     rows.iter()
-        .map(|(id, row)| row.point(t, id, &names, old.point(id), errors))
+        .map(|(id, row)| row.point(t, id, &names, &written_by, old.point(id), errors))
         .collect()
 }
 
@@ -164,22 +208,8 @@ pub fn graded(t: Text, spec: &Spec, rows: Vec<(ItemId, Row)>, errors: &Errors) -
     let results = grade(spec);
     let findings = check(spec, &results);
     let unit = spec.header.unit.unwrap_or(Unit::Cm);
-    let other = if unit.is_metric() {
-        Unit::Inch
-    } else {
-        Unit::Cm
-    };
     rows.into_iter()
         .map(|(id, row)| {
-            let step = spec.point(&id).and_then(|point| point.step);
-            let step = step.map_or(unit.fine_step(), |step| step.nm);
-            let values = results
-                .values(&id)
-                .map_or(&[][..], |values| &values.rounded);
-            let show = |value: &Length| Shown {
-                value: value.show(unit, step, DecimalSign::Point),
-                reference: value.show(other, other.fine_step(), DecimalSign::Point),
-            };
             // Not what is still missing beside an empty field, nor what is said at the field.
             let worth = |field| row.typed(field) && errors.of(&row.at(field)).is_none();
             let told = |finding: &&Finding| {
@@ -192,13 +222,72 @@ pub fn graded(t: Text, spec: &Spec, rows: Vec<(ItemId, Row)>, errors: &Errors) -
                 error: finding.is_error(),
                 sentence: t.finding(finding, unit, DecimalSign::Point).to_string(),
             });
+            let notes = notes.collect();
+            let point = spec.point(&id);
+            let step = point.and_then(|point| point.step);
+            let step = step.map_or(unit.fine_step(), |step| step.nm);
+            let values = results.values(&id);
             Graded {
-                values: values.iter().map(show).collect(),
-                notes: notes.collect(),
+                values: values.map_or(Vec::new(), |values| shown(values, unit, step)),
+                steps: values.map_or(Vec::new(), |values| steps_left(spec, values, unit)),
+                told: point.and_then(|point| tolerances(t, point, unit)),
+                notes,
                 row,
             }
         })
         .collect()
+}
+
+fn shown(values: &Values, unit: Unit, step: Length) -> Vec<Shown> {
+    let other = other_unit(unit);
+    let pairs = values.rounded.iter().zip(&values.exact);
+    pairs
+        .map(|(rounded, exact)| Shown {
+            value: rounded.show(unit, step, DecimalSign::Point),
+            reference: rounded.show(other, other.fine_step(), DecimalSign::Point),
+            unrounded: (rounded != exact).then(|| about(*exact, unit)),
+        })
+        .collect()
+}
+
+fn steps_left(spec: &Spec, values: &Values, unit: Unit) -> Vec<StepLeft> {
+    let gaps = spec.sizes.sizes.windows(2);
+    let both = steps(&values.rounded).zip(steps(&values.exact));
+    gaps.zip(both)
+        .map(|(gap, (left, exact))| StepLeft {
+            gap: format!("{}–{}", gap[0].code, gap[1].code),
+            left: about(left, unit),
+            unrounded: (left != exact).then(|| about(exact, unit)),
+        })
+        .collect()
+}
+
+/// A length as finely as anybody cuts: what has no short form says that it is not quite it.
+fn about(length: Length, unit: Unit) -> String {
+    let finest = Length::nm(match unit {
+        Unit::Inch => unit.nanometres() / 128,
+        Unit::Cm => unit.nanometres() / 100,
+        Unit::Mm => unit.nanometres() / 10,
+    });
+    let short = length.rounded(finest);
+    let text = short.exact(unit, DecimalSign::Point);
+    match short == length {
+        true => text,
+        false => format!("≈ {text}"),
+    }
+}
+
+/// The tolerances in the other unit, towards zero: conversion never widens them.
+fn tolerances(t: Text, point: &Point, unit: Unit) -> Option<String> {
+    let (minus, plus) = (point.minus?, point.plus?);
+    let other = other_unit(unit);
+    let show = |side: Length| {
+        let side = side.tolerance_in(other);
+        side.show(other, other.fine_step(), DecimalSign::Point)
+    };
+    let sentence = t.say("point-tolerance-other").with("minus", show(minus.nm));
+    let sentence = sentence.with("plus", show(plus.nm));
+    Some(sentence.with("unit", t.name(&other)).to_string())
 }
 
 /// The unit that a value is shown in as a reference.

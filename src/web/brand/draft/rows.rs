@@ -45,6 +45,8 @@ pub enum Press {
     Add,
     Up(String),
     Down(String),
+    /// Letters anew, in the order of the rows.
+    Letter,
 }
 
 impl Press {
@@ -53,6 +55,7 @@ impl Press {
             Some(("up", key)) => Press::Up(key.to_owned()),
             Some(("down", key)) => Press::Down(key.to_owned()),
             _ if fields.text("do") == "add" => Press::Add,
+            _ if fields.text("do") == "letter" => Press::Letter,
             _ => Press::Save,
         }
     }
@@ -60,7 +63,7 @@ impl Press {
     /// The end of the address to go on to.
     pub fn then(&self) -> String {
         match self {
-            Press::Save => String::new(),
+            Press::Save | Press::Letter => String::new(),
             Press::Add => format!("&more={MORE}#row-{}", new_key(1)),
             // Only an item's own key: it goes into an address.
             Press::Up(key) | Press::Down(key) if is_key(key) => format!("#row-{key}"),
@@ -94,7 +97,7 @@ pub fn keys(fields: &Fields, list: &str, press: &Press) -> Result<Vec<String>, P
                 keys.swap(from, from + 1);
             }
         }
-        Press::Save | Press::Add => {}
+        Press::Save | Press::Add | Press::Letter => {}
     }
     Ok(keys)
 }
