@@ -110,6 +110,11 @@ function start(table) {
   let anchor = null;
   let head = null;
 
+  /** A window that was never looked at tells of no focus: the first act in it then begins here. */
+  function begin(here) {
+    if (!anchor) anchor = head = here;
+  }
+
   const block = () => {
     if (!anchor || !head) return null;
     const [top, bottom] = [anchor.r, head.r].sort((a, b) => a - b);
@@ -254,6 +259,7 @@ function start(table) {
     if (!control.matches("input, select")) return;
     const here = place(control);
     if (!here || here.c < 0 || event.isComposing) return;
+    begin(here);
     const { r, c } = event.shiftKey ? head : here;
     const extend = event.shiftKey;
     const act = () => {
@@ -354,6 +360,7 @@ function start(table) {
   body.addEventListener("paste", (event) => {
     const here = place(event.target);
     if (!here || here.c < 0) return;
+    begin(here);
     const lines = parse(event.clipboardData.getData("text/plain"));
     const chosen = block();
     const single = lines.length === 1 && lines[0].length === 1;

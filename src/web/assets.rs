@@ -58,6 +58,7 @@ assets! {
     "grid.js" "text/javascript; charset=utf-8" ["grid.js"];
     "grid-cells.js" "text/javascript; charset=utf-8" ["grid-cells.js"];
     "grid-history.js" "text/javascript; charset=utf-8" ["grid-history.js"];
+    "grid-how.js" "text/javascript; charset=utf-8" ["grid-how.js"];
     "grid-order.js" "text/javascript; charset=utf-8" ["grid-order.js"];
     "grid-values.js" "text/javascript; charset=utf-8" ["grid-values.js"];
     "drawing.js" "text/javascript; charset=utf-8" ["drawing.js"];

@@ -79,6 +79,7 @@ async fn a_block_from_a_spreadsheet_lands_right_and_is_saved() {
     puts_the_hand_on(&nell, "new-1.letter").await;
     let mut times = vec![pastes(&nell, &block()).await];
     for _ in 0..4 {
+        assert_eq!(nell.value("new-60.name").await, "Point 60");
         nell.keys(Key::Control + "z").await;
         puts_the_hand_on(&nell, "new-1.letter").await;
         times.push(pastes(&nell, &block()).await);

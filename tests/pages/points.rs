@@ -110,7 +110,7 @@ on_both! {
         let page = iris.sends_and_opens(sent).await;
         // 28 1/8, 28 5/16, 28 1/2, 28 11/16, 28 7/8: two of them lie between two eighths.
         let row = page.all("#row-point-c .calc");
-        assert_eq!(row, ["28 1/8 71.4", "28 3/8 72.1 from 28 5/16", "28 1/2 72.4", "28 3/4 73.0 from 28 11/16", "28 7/8 73.3"]);
+        assert_eq!(row, ["28 1/8 71.4", "28 3/8 72.1 from 28 5/16 28 5/16", "28 1/2 72.4", "28 3/4 73.0 from 28 11/16 28 11/16", "28 7/8 73.3"]);
         let steps = page.all("[data-of=\"point-c\"] [data-steps] li");
         assert_eq!(steps, ["XS–S 1/4 from 3/16", "S–M 1/8 from 3/16", "M–L 1/4 from 3/16", "L–XL 1/8 from 3/16"]);
         // Towards zero: 1/2 in is 1.27 cm.
@@ -203,7 +203,7 @@ on_both! {
         let points = format!("{style}/draft/points");
         let copy = format!("{points}/copy");
         let page = iris.visits(&copy).await;
-        page.must_see("Half-zip");
+        page.must_see("Shoal half-zip");
         let from = site.style.trim_start_matches("/styles/").to_owned();
         let page = iris.visits(&format!("{copy}?from={from}")).await;
         let none = page.form(&copy).set("do", "look");
@@ -233,7 +233,7 @@ on_both! {
         let page = iris.visits(&format!("{copy}?from={}", site.style.trim_start_matches("/styles/"))).await;
         let sent = page.form(&copy).tick("take", "point-j").set("do", "look");
         let page = iris.sends(sent).await;
-        page.must_see("It follows a point that is not copied.");
+        page.must_see("Its rule: it followed a point that is not copied.");
         let sent = page.form(&copy).set("point-j.grade", "bent").set("do", "save");
         let page = iris.sends(sent).await;
         page.must_be(StatusCode::UNPROCESSABLE_ENTITY);

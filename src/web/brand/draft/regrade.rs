@@ -265,7 +265,7 @@ fn steps_left(spec: &Spec, values: &Values, unit: Unit) -> Vec<StepLeft> {
 /// A length as finely as anybody cuts: what has no short form says that it is not quite it.
 fn about(length: Length, unit: Unit) -> String {
     let finest = Length::nm(match unit {
-        Unit::Inch => unit.nanometres() / 128,
+        Unit::Inch => unit.nanometres() / 64,
         Unit::Cm => unit.nanometres() / 100,
         Unit::Mm => unit.nanometres() / 10,
     });
@@ -285,9 +285,12 @@ fn tolerances(t: Text, point: &Point, unit: Unit) -> Option<String> {
         let side = side.tolerance_in(other);
         side.show(other, other.fine_step(), DecimalSign::Point)
     };
-    let sentence = t.say("point-tolerance-other").with("minus", show(minus.nm));
-    let sentence = sentence.with("plus", show(plus.nm));
-    Some(sentence.with("unit", t.name(&other)).to_string())
+    let sentence = t
+        .say("point-tolerance-other")
+        .with("minus", show(minus.nm))
+        .with("plus", show(plus.nm))
+        .with("unit", t.name(&other));
+    Some(sentence.to_string())
 }
 
 /// The unit that a value is shown in as a reference.
