@@ -176,6 +176,8 @@ function start(table) {
     arrange,
     touched,
     changed: () => {
+      // What was not typed by hand is news to whoever listens to the form.
+      form.dispatchEvent(new Event("change"));
       if (!tools) return;
       tools.querySelector("[data-do=undo]").disabled = history.done.length === 0;
       tools.querySelector("[data-do=redo]").disabled = history.undone.length === 0;

@@ -145,6 +145,11 @@ on_both! {
             .set("point-b.end", "the right notch")
             .set("point-b.side", "both")
             .set("point-b.keep", "front rise");
+        // What is only looked through while it is typed keeps nothing.
+        let mut typing = iris.clone();
+        typing.headers.insert("x-fellseam-check", "1".parse().unwrap());
+        typing.sends(sent.clone()).await.must_be(StatusCode::OK);
+        iris.visits("/wordings").await.must_see("None yet.");
         let page = iris.sends_and_opens(sent).await;
         // Its own comes before the program's of the same name.
         let named = page.attributes("#wordings option[value=\"front rise\"]", "data-start");

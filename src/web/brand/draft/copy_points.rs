@@ -144,6 +144,7 @@ pub async fn submit(may: MayOn<act::Write>, State(app): State<App>, form: Form) 
             draft,
             form,
             base: base.unwrap_or_default(),
+            trial: None,
         };
         return go(&sent.keep(&spec, "").await?);
     }

@@ -186,7 +186,9 @@ pub async fn save(sent: Sent) -> Answer {
     let mut spec = sent.draft.spec.clone();
     spec.points.points = read(t, &sent.draft.spec, &basis, &rows, &mut errors);
     if errors.is_empty() {
-        for wording in &kept {
+        // What is only looked through keeps nothing.
+        let kept = kept.iter().filter(|_| sent.trial.is_none());
+        for wording in kept {
             sent.app.store.keep_wording(&sent.permit, wording).await?;
         }
         return go(&sent.keep(&spec, &press.then()).await?);
