@@ -263,6 +263,8 @@ impl Writer<'_> {
             "how.path",
             "how.note",
             "how.stretched",
+            "how.closure",
+            "how.side",
         ];
         for point in self.spec["points"]["points"]
             .as_array()

@@ -183,11 +183,16 @@ pub async fn pastes(window: &Window, cell: &str) {
     window.keys("\u{E009}v\u{E000}".to_owned()).await;
 }
 
-/// The columns of a table that are typed in, by the names of their fields.
+/// The columns of a table that are typed in, by the names of their fields: those of a row, and of
+/// what opens below it.
 pub async fn columns(window: &Window, table: &str) -> Vec<String> {
     let script = "const row = document.querySelector(arguments[0]).querySelector('tr[data-row]');
-        return [...row.querySelectorAll('input:not([type=hidden]), select')]
-            .map((e) => e.name.slice(row.dataset.row.length + 1)).filter((name) => name !== 'remove')";
+        const rows = [row];
+        const next = () => rows.at(-1).nextElementSibling;
+        while (next() && !next().dataset.row) rows.push(next());
+        const aside = ['remove', 'wording', 'keep'];
+        return rows.flatMap((each) => [...each.querySelectorAll('input:not([type=hidden]), select')])
+            .map((e) => e.name.slice(row.dataset.row.length + 1)).filter((name) => !aside.includes(name))";
     texts(&window.asks(script, &[table]).await)
 }
 
