@@ -55,11 +55,15 @@ impl Text {
         })
     }
 
-    /// The sentence to choose from a list: three dots where a slot is.
-    pub fn phrase_to_fill(self, phrase: &Phrase) -> Message {
+    /// The sentence to choose from a list about an item: three dots where something else is to be
+    /// filled in.
+    pub fn phrase_to_fill(self, phrase: &Phrase, item: &str) -> Message {
         let sentence = self.say(&format!("phrase-{}", phrase.id));
         let slots = phrase.slots.iter();
-        slots.fold(sentence, |sentence, (name, _)| sentence.with(name, "…"))
+        slots.fold(sentence, |sentence, (name, _)| match *name {
+            "item" => sentence.with(name, item),
+            _ => sentence.with(name, "…"),
+        })
     }
 }
 
@@ -78,7 +82,7 @@ mod tests {
         for language in Language::ALL {
             let t = language.text();
             for phrase in PHRASES {
-                let message = t.phrase_to_fill(phrase);
+                let message = t.phrase_to_fill(phrase, "…");
                 assert_eq!(message.lang(), language.tag(), "{}", phrase.id);
                 let text = message.to_string();
                 assert!(!text.contains("{$"), "{}: {text}", language.tag());

@@ -19,6 +19,7 @@ mod files;
 mod going_on;
 mod guarding;
 mod history;
+mod languages;
 mod listed;
 mod live;
 mod marked;

@@ -89,7 +89,7 @@ rounds-pick-piece = Pieza
 rounds-piece = Pieza { $number }
 rounds-letter = Letra
 rounds-point = Punto de medida
-rounds-spec = Especificado
+rounds-spec = Ficha
 rounds-critical = crítico
 rounds-critical-line = { $count ->
     [one] { $letter } { $name } es crítico, y está fuera de tolerancia en { $count } pieza.

@@ -89,7 +89,7 @@ rounds-pick-piece = Peça
 rounds-piece = Peça { $number }
 rounds-letter = Letra
 rounds-point = Ponto de medida
-rounds-spec = Especificado
+rounds-spec = Ficha
 rounds-critical = crítico
 rounds-critical-line = { $count ->
     [one] { $letter } { $name } é crítico, e está fora da tolerância em { $count } peça.

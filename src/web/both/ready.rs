@@ -292,7 +292,7 @@ impl About {
             },
             chosen: chosen.map(|phrase| Chosen {
                 id: phrase.id,
-                text: t.phrase_to_fill(phrase).to_string(),
+                text: t.phrase_to_fill(phrase, &self.called()).to_string(),
                 slots: self.fields(t, phrase, typed),
             }),
             item: item.clone(),
@@ -319,10 +319,17 @@ impl About {
             id: phrase.id,
             text: match &said {
                 Some(said) => t.phrase(said, spec, sign).to_string(),
-                None => t.phrase_to_fill(phrase).to_string(),
+                None => t.phrase_to_fill(phrase, &self.called()).to_string(),
             },
             at_once: said.is_some() && alone,
         }
+    }
+
+    /// The item as it is known: letter and name.
+    fn called(&self) -> String {
+        let item = self.frozen.spec.item(&self.place.item);
+        let words = item.map(|item| format!("{} {}", item.letter(), item.name()));
+        words.unwrap_or_default().trim().to_owned()
     }
 
     fn is_material(&self) -> bool {
