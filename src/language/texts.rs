@@ -29,6 +29,7 @@ macro_rules! read_by_all {
             "changes"
             "checks"
             "errors"
+            "evaluation"
             "fields"
             "frame"
             "groups"
@@ -56,7 +57,6 @@ macro_rules! written_by_the_brand {
         files!($tag:
             "draft"
             "drawings"
-            "evaluation"
             "import"
             "numbers"
             "points"
