@@ -112,13 +112,13 @@ impl PointsPage {
         let t = self.t;
         [
             ("← ↑ → ↓", t.say("grid-key-arrows")),
-            ("⏎", t.say("grid-key-enter")),
-            ("⇧ ← ↑ → ↓", t.say("grid-key-range")),
+            ("Enter", t.say("grid-key-enter")),
+            ("Shift ← ↑ → ↓", t.say("grid-key-range")),
             ("Ctrl C, X, V", t.say("grid-key-copy")),
             ("Ctrl D", t.say("grid-key-fill")),
             ("Ctrl Z, Ctrl Y", t.say("grid-key-undo")),
             ("Alt ↑ ↓", t.say("grid-key-move")),
-            ("Alt ⏎", t.say("grid-key-open")),
+            ("Alt Enter", t.say("grid-key-open")),
             ("Ctrl S", t.say("grid-key-save")),
         ]
     }
