@@ -15,6 +15,7 @@ mod pictures;
 mod samples;
 mod service;
 mod stage;
+mod together;
 mod typed;
 mod walk;
 mod window;

@@ -52,5 +52,5 @@ need-round-decide = Decide sample round { $number }, { $kind }
 need-round-sign-blocked = Sample round { $number }, { $kind }: see what is open before you can sign
 need-round-sign = Sign the decision on sample round { $number }, { $kind }
 
-frame-working = Working. This page goes on by itself.
+frame-working = This takes a moment. The page goes on by itself.
 frame-sending = Sending files: { $files }, { $size } MB. This page goes on by itself.
