@@ -48,14 +48,15 @@ async fn two_people_see_each_other_and_choose_between_their_versions() {
     nell.must_see("Iris has this section open").await;
 
     // What Iris types is looked through as it stands.
-    iris.fills(&[(&field("base"), "22")]).await;
-    iris.fills(&[(&field("note"), "Over the rib")]).await;
+    iris.fills(&[(field("base").as_str(), "22")]).await;
+    iris.fills(&[(field("note").as_str(), "Over the rib")])
+        .await;
     iris.must_see("As it is typed now. It is not saved yet.")
         .await;
 
     // Nell saves: Iris is told, and keeps what she typed.
-    nell.fills(&[(&field("base"), "23")]).await;
-    nell.fills(&[(&field("start"), "side seam")]).await;
+    nell.fills(&[(field("base").as_str(), "23")]).await;
+    nell.fills(&[(field("start").as_str(), "side seam")]).await;
     nell.presses("Save").await;
     nell.must_see("Saved.").await;
     iris.must_see("Nell saved this section at").await;
