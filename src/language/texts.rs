@@ -37,6 +37,7 @@ macro_rules! read_by_all {
             "names"
             "people"
             "phrases"
+            "plates"
             "refusals"
             "revision"
             "rounds"

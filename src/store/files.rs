@@ -4,7 +4,7 @@
 use super::act::{StyleAct, number};
 use super::{Read, Store, StoreError, values};
 use crate::access::{BringsPhotos, StylePermit, act};
-use crate::spec::Digest;
+use crate::spec::{Digest, StyleId};
 
 /// What a file is kept for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -164,14 +164,27 @@ impl Store {
         &self,
         permit: &StylePermit<act::Read>,
     ) -> Result<Vec<StyleFile>, StoreError> {
+        self.style_files(permit.style(), 1).await
+    }
+
+    /// The files of the style's draft and of its published revisions.
+    pub async fn draft_files(
+        &self,
+        permit: &StylePermit<act::Review>,
+    ) -> Result<Vec<StyleFile>, StoreError> {
+        self.style_files(permit.style(), 0).await
+    }
+
+    /// Those that are used from this revision on; the draft counts as 0.
+    async fn style_files(&self, style: &StyleId, from: i64) -> Result<Vec<StyleFile>, StoreError> {
         let rows: Vec<(Digest, String, i64, i64, i64)> = self
             .db
             .all(
                 "SELECT f.digest, f.name, f.width, f.height, \
                  (SELECT COUNT(*) FROM picture p WHERE p.of_file = f.digest) FROM file f \
                  WHERE EXISTS (SELECT 1 FROM file_use u WHERE u.file = f.digest \
-                     AND u.style = $1 AND u.org = '' AND u.revision > 0)",
-                values![permit.style()],
+                     AND u.style = $1 AND u.org = '' AND u.revision >= $2)",
+                values![style, from],
             )
             .await?;
         let files = rows.into_iter();

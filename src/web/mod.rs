@@ -23,6 +23,7 @@ mod needs;
 mod page;
 mod password;
 mod people;
+mod plates;
 mod problem;
 mod refusal;
 mod routes;

@@ -109,6 +109,8 @@ routes! {
         post "/styles/{style}/rounds/{round}/sign" both::round::submit_signature,
         get "/styles/{style}/draft/{section}/{item}" brand::draft::one::show,
         post "/styles/{style}/draft/{section}/{item}" brand::draft::one::save,
+        post "/styles/{style}/draft/{section}/{item}/preview" brand::draft::one::preview,
+        post "/styles/{style}/draft/{section}/preview" brand::draft::listed::preview,
         get "/styles/{style}/draft/conflict/{save}" brand::draft::conflict::show,
         post "/styles/{style}/draft/conflict/{save}" brand::draft::conflict::submit,
         post "/styles/{style}/draft/{section}/here" brand::draft::here::say,

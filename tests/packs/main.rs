@@ -2,6 +2,7 @@
 //! something is spoilt. Builds without the service.
 
 mod faults;
+mod placed;
 mod whole;
 
 #[path = "../support/packs.rs"]

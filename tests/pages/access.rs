@@ -64,6 +64,8 @@ const TABLE: &str = "
     POST /styles/{style}/draft/{section}/here              s y y y x x x x
     GET  /styles/{style}/draft/points/copy                 s y y n x x x x
     POST /styles/{style}/draft/points/copy                 s y y n x x x x
+    POST /styles/{style}/draft/{section}/{item}/preview    s x x n x x x x
+    POST /styles/{style}/draft/{section}/preview           s x x n x x x x
     POST /styles/{style}/draft/points/grade                s y y n x x x x
     POST /styles/{style}/draft/points/letters              s y y n x x x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x

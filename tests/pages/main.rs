@@ -26,6 +26,7 @@ mod marked;
 mod ledger;
 mod numbers;
 mod people;
+mod plates;
 mod points;
 mod proxy;
 mod publish;

@@ -178,3 +178,30 @@ history-take-revision = Take it from revision { $revision }
 history-saves = Every save
 history-now = now in the draft
 history-restore = Take this one again
+
+## Beside a form
+
+beside-title = As it will be
+beside-to-form = To the fields
+beside-saved = As it was saved last.
+beside-follows = Follows what you type. Nothing is saved yet.
+beside-offline = It could not be drawn anew just now.
+beside-not-in-table = not in the table of numbers
+beside-callout-empty = Type a stitch number or choose a seam: what it is called stands here.
+beside-colours = Its colours
+beside-no-parts = It takes the colour of no part yet.
+beside-per-garment = For one garment
+beside-size = Size
+beside-no-amounts = How much a garment needs is not said yet.
+beside-sewn-by = Used in
+beside-no-packs = No pack yet.
+beside-pieces = { $count ->
+    [one] 1 piece
+   *[other] { $count } pieces
+}
+beside-volume = A carton takes up
+beside-no-cartons = Cartons are counted once a colourway has planned pieces and one pack.
+beside-cartons = Cartons for the planned pieces
+beside-packs = Full packs
+beside-left = Left over
+beside-carton-count = Cartons

@@ -4,13 +4,13 @@ use super::artwork::complete;
 use super::known::Known;
 use super::{Code, Fact, Finding, blank, on, same_label};
 use crate::spec::care;
-use crate::spec::document::{Header, Label, LabelContent, LabelKind, LabelMade, Market, Section};
+use crate::spec::document::{Header, Label, LabelContent, LabelMade, Market, Section};
 use crate::spec::item::Item;
 use crate::spec::units::{Length, Unit};
 
 pub fn labels(known: &Known, findings: &mut Vec<Finding>) {
     let (header, labels) = (&known.spec.header, &known.spec.labels);
-    let says = |content| labels.labels.iter().any(|label| says(label, content));
+    let says = |content| labels.labels.iter().any(|label| label.says(content));
     let us = header.sold_in(Market::Us);
     let customary = header.sold_in(Market::Eu) || header.sold_in(Market::Uk);
     let care_label = says(LabelContent::Care);
@@ -38,19 +38,6 @@ pub fn labels(known: &Known, findings: &mut Vec<Finding>) {
     for label in &labels.labels {
         one(header, label, findings);
     }
-}
-
-/// Whether a label says this, by its contents or by what it is.
-fn says(label: &Label, content: LabelContent) -> bool {
-    let by_kind = match label.kind {
-        Some(LabelKind::CareComposition) => {
-            matches!(content, LabelContent::Care | LabelContent::Composition)
-        }
-        Some(LabelKind::Origin) => content == LabelContent::Origin,
-        Some(LabelKind::SizeLoop) => content == LabelContent::Size,
-        Some(LabelKind::Brand | LabelKind::Warning | LabelKind::Other) | None => false,
-    };
-    by_kind || label.contents.contains(&content)
 }
 
 /// The care is no harsher than the most delicate component bears.

@@ -24,6 +24,7 @@ use crate::spec::change::{changes, touched};
 use crate::spec::document::{Edges, Exemption, Fields, Leaf, Record};
 use crate::spec::{Item, ItemId, Length, Unit};
 use crate::store::StyleFile;
+use crate::web::plates::Bench;
 use crate::web::shape;
 
 use artwork::ArtworkCard;
@@ -327,6 +328,24 @@ impl<'a> Writer<'a> {
     fn size_code(&self, size: &ItemId) -> String {
         let found = self.frozen.spec.size(size);
         found.map_or(size.as_str(), |it| &it.code).to_owned()
+    }
+
+    /// Draws to scale: by the frozen chart, with the frozen compositions.
+    fn at_bench<T>(&self, draw: impl FnOnce(Bench<'_>) -> T) -> T {
+        let frozen = self.frozen;
+        draw(Bench {
+            t: self.t,
+            style: &frozen.style,
+            spec: &frozen.spec,
+            sign: frozen.decimal,
+            values: &|point, size| frozen.chart.value(point, size),
+            compose: &|market, language| {
+                let mut texts = frozen.compositions.iter();
+                let text = texts.find(|it| it.market == market && it.language == language)?;
+                Some(text.text.clone())
+            },
+            files: self.files,
+        })
     }
 
     fn written(&self, value: Length, step: Length) -> String {

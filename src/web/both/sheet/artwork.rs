@@ -6,6 +6,8 @@ use super::colourways::PartRow;
 use super::{Fact, Head, Writer};
 use crate::spec::document::{Artwork, Band, Distance, Record};
 use crate::spec::{Digest, Entered, Item, Unit};
+use crate::web::plates::Bench;
+use crate::web::plates::artwork::ArtworkPlate;
 
 #[derive(Serialize)]
 pub struct ArtworkCard {
@@ -21,6 +23,9 @@ pub struct ArtworkCard {
     /// The drawing that it is placed on: its id and title.
     pub drawing: Option<(String, String)>,
     pub note: String,
+    /// Drawn to scale: says nothing more than the numbers do.
+    #[serde(skip)]
+    pub plate: ArtworkPlate,
 }
 
 /// A file to download. What it is called and what it is are known to the store.
@@ -53,10 +58,14 @@ pub struct BandRow {
 impl Writer<'_> {
     pub(super) fn artworks(&self) -> Vec<ArtworkCard> {
         let artworks = self.frozen.spec.artwork.artworks.iter();
-        artworks.map(|artwork| self.artwork(artwork)).collect()
+        let drawn = |bench: Bench<'_>| {
+            let cards = artworks.map(|artwork| self.artwork(bench, artwork));
+            cards.collect()
+        };
+        self.at_bench(drawn)
     }
 
-    fn artwork(&self, artwork: &Artwork) -> ArtworkCard {
+    fn artwork(&self, bench: Bench<'_>, artwork: &Artwork) -> ArtworkCard {
         let mut fields = artwork.fields();
         let own = [
             "letter", "name", "file", "preview", "colours", "drawing", "bands", "note",
@@ -80,6 +89,7 @@ impl Writer<'_> {
             colours: parts.map(|part| self.part(part)).collect(),
             drawing: drawing.map(|it| (it.id.to_string(), self.drawing_title(it))),
             note: artwork.note.clone(),
+            plate: ArtworkPlate::of(bench, artwork),
         }
     }
 

@@ -7,6 +7,8 @@ use super::{Fact, Head, Writer};
 use crate::spec::Item;
 use crate::spec::document::{self, Label, Record};
 use crate::spec::table::Status;
+use crate::web::plates::Bench;
+use crate::web::plates::label::LabelPlate;
 
 /// One treatment, in the order of ISO 3758.
 #[derive(Serialize)]
@@ -43,6 +45,9 @@ pub struct LabelCard {
     pub artwork: Option<Original>,
     #[serde(skip)]
     pub picture: Option<Picture>,
+    /// Drawn to scale: says nothing more than is said elsewhere.
+    #[serde(skip)]
+    pub plate: LabelPlate,
 }
 
 #[derive(Serialize)]
@@ -93,10 +98,11 @@ impl Writer<'_> {
 
     pub(super) fn labels(&self) -> Vec<LabelCard> {
         let labels = self.frozen.spec.labels.labels.iter();
-        labels.map(|label| self.label(label)).collect()
+        let drawn = |bench: Bench<'_>| labels.map(|label| self.label(bench, label)).collect();
+        self.at_bench(drawn)
     }
 
-    fn label(&self, label: &Label) -> LabelCard {
+    fn label(&self, bench: Bench<'_>, label: &Label) -> LabelCard {
         let mut fields = label.fields();
         let own = ["letter", "name", "texts", "distances", "artwork"];
         self.take(&mut fields, &own);
@@ -115,6 +121,7 @@ impl Writer<'_> {
             distances: self.distances(&label.distances),
             artwork: artwork.map(|file| self.original(file)),
             picture: artwork.and_then(|file| self.picture(file)),
+            plate: LabelPlate::of(bench, label),
         }
     }
 }

@@ -2,17 +2,23 @@
 //! item are on its own page.
 
 use askama::Template;
+use axum::extract::{Path, State};
+use axum::response::{Html, IntoResponse};
 use serde_json::{Map, Value as Json, json};
 
+use super::beside::Beside;
 use super::rows::{self, Press};
-use super::typed::{Desk, Node, Reader};
+use super::typed::{Desk, Input, Node, Reader};
 use super::{SectionPage, Sent};
+use crate::access::act;
 use crate::language::Text;
 use crate::spec::Spec;
 use crate::spec::document::*;
-use crate::web::form::Errors;
+use crate::store::World;
+use crate::web::App;
+use crate::web::form::{Errors, Fields, Form};
 use crate::web::frame::Frame;
-use crate::web::may::Who;
+use crate::web::may::{MayOn, Who};
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
 
@@ -55,7 +61,11 @@ fn lists(section: Section) -> Vec<List> {
         }
         Section::Packing => vec![
             list("steps", Step::shapes(), &["text"]),
-            list("ratio", RatioPack::shapes(), &["name", "colourway"]),
+            list(
+                "ratio",
+                RatioPack::shapes(),
+                &["name", "colourway", "pieces"],
+            ),
         ],
         Section::Header | Section::Drawings | Section::Points | Section::Colourways => Vec::new(),
     }
@@ -82,6 +92,8 @@ struct ListedPage {
     page: SectionPage,
     own: Vec<Node>,
     lists: Vec<Table>,
+    /// The section worked out, where it can be.
+    beside: Option<String>,
     errors: Errors,
 }
 
@@ -121,7 +133,7 @@ impl List {
     fn table(&self, desk: Desk<'_>, items: &[Json], more: usize) -> Table {
         let columns = self.columns();
         let row = |key: String, item: Option<&Json>| Row {
-            cells: desk.nodes(&key, &columns, item),
+            cells: cells(desk.nodes(&key, &columns, item)),
             key,
         };
         // The lists of a page share their fields' names: each has its own new rows.
@@ -140,12 +152,30 @@ impl List {
             name: self.name,
             heads: columns
                 .iter()
-                .map(|(name, _)| desk.t.field(name).to_string())
+                .flat_map(|(name, shape)| match shape {
+                    Shape::ByItem(_) => desk.letters(name),
+                    _ => vec![desk.t.field(name).to_string()],
+                })
                 .collect(),
             spare: new(0),
             rows,
         }
     }
+}
+
+/// A cell for each field; of a field with a value for each size, one for each.
+fn cells(nodes: Vec<Node>) -> Vec<Node> {
+    let cells = nodes.into_iter().flat_map(|node| match node.input {
+        Input::Row(nodes) => nodes
+            .into_iter()
+            .map(|cell| Node {
+                label: format!("{} {}", node.label, cell.label),
+                ..cell
+            })
+            .collect(),
+        _ => vec![node],
+    });
+    cells.collect()
 }
 
 pub fn id_of(item: &Json) -> String {
@@ -193,7 +223,7 @@ pub fn own_nodes(desk: Desk<'_>, section: Section) -> Vec<Node> {
     desk.nodes("", &own(section), Some(&content))
 }
 
-pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer {
+pub fn show(who: &Who, around: SectionPage, beside: &Beside, spec: &Spec, more: usize) -> Answer {
     let errors = Errors::default();
     let desk = Desk {
         t: who.t,
@@ -203,6 +233,7 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer 
     };
     let section = around.section;
     page(&ListedPage {
+        beside: beside.section(spec, section)?,
         t: who.t,
         frame: who.frame(),
         own: own_nodes(desk, section),
@@ -216,7 +247,13 @@ pub async fn save(sent: Sent) -> Answer {
     let t = sent.who.t;
     let press = Press::of(&sent.form.fields);
     let mut errors = Errors::default();
-    let spec = read(&sent, sent.section, &press, &mut errors)?;
+    let spec = read(
+        sent.typed(),
+        &sent.draft.spec,
+        sent.section,
+        &press,
+        &mut errors,
+    )?;
     if errors.is_empty() {
         return go(&sent.keep(&spec, &press.then()).await?);
     }
@@ -229,7 +266,10 @@ pub async fn save(sent: Sent) -> Answer {
     let section = sent.section;
     let own = own_nodes(desk, section);
     let lists = made(desk, section, 0);
+    let beside = Beside::of(&sent.app, t, &sent.permit.also()?).await?;
     page_again(&ListedPage {
+        // What could be read of it.
+        beside: beside.section(&spec, section)?,
         t,
         frame: sent.who.frame(),
         page: sent.around().await?,
@@ -239,18 +279,62 @@ pub async fn save(sent: Sent) -> Answer {
     })
 }
 
+/// The section worked out as it is being typed: what can be read of it. Nothing is saved.
+pub async fn preview(
+    may: MayOn<act::Write>,
+    State(app): State<App>,
+    Path((_, section)): Path<(String, String)>,
+    form: Form,
+) -> Answer {
+    let section = Section::from_name(&section).ok_or(Problem::NotFound)?;
+    let (t, review) = (may.who.t, may.permit.also()?);
+    let draft = app.store.draft(&review).await?;
+    let beside = Beside::of(&app, t, &review).await?;
+    if beside.section(&draft.spec, section)?.is_none() {
+        return Err(Problem::NotFound);
+    }
+    let typed = Typed {
+        t,
+        world: app.store.world(),
+        fields: &form.fields,
+    };
+    let errors = &mut Errors::default();
+    let spec = read(typed, &draft.spec, section, &Press::Save, errors)?;
+    let shown = beside.section(&spec, section)?;
+    Ok(Html(shown.unwrap_or_default()).into_response())
+}
+
+/// A form of a section as it was sent.
+#[derive(Clone, Copy)]
+pub struct Typed<'a> {
+    pub t: Text,
+    /// Gives new rows their ids.
+    pub world: &'a World,
+    pub fields: &'a Fields,
+}
+
+impl Sent {
+    pub fn typed(&self) -> Typed<'_> {
+        Typed {
+            t: self.who.t,
+            world: self.app.store.world(),
+            fields: &self.form.fields,
+        }
+    }
+}
+
 /// The draft with the section's own fields and rows as they were sent.
 pub fn read(
-    sent: &Sent,
+    sent: Typed<'_>,
+    spec: &Spec,
     section: Section,
     press: &Press,
     errors: &mut Errors,
 ) -> Result<Spec, Problem> {
-    let spec = &sent.draft.spec;
     let mut content = section_of(spec, section);
     let mut reader = Reader {
-        t: sent.who.t,
-        fields: &sent.form.fields,
+        t: sent.t,
+        fields: sent.fields,
         unit: spec.header.unit,
         spec,
         errors,
@@ -260,7 +344,7 @@ pub fn read(
         let columns = list.columns();
         let old = items(&content, list.name).to_vec();
         let mut kept = Vec::new();
-        for key in rows::keys(&sent.form.fields, list.name, press)? {
+        for key in rows::keys(sent.fields, list.name, press)? {
             let before = old.iter().find(|item| id_of(item) == key);
             let mut item = match before {
                 Some(Json::Object(item)) => item.clone(),
@@ -272,7 +356,7 @@ pub fn read(
             }
             let id = match before {
                 Some(_) => key,
-                None => sent.app.store.world().id(),
+                None => sent.world.id(),
             };
             item.insert("id".to_owned(), json!(id));
             kept.push(Json::Object(item));

@@ -3,6 +3,7 @@
 //! What somebody typed is kept as text in the page until it can be read: a form with an error comes
 //! back as it was sent, with the sentence beside the field.
 
+mod beside;
 mod drawings;
 mod colour_cell;
 mod colourways;
@@ -15,7 +16,7 @@ mod header;
 pub mod here;
 pub mod import;
 pub mod lettering;
-mod listed;
+pub mod listed;
 pub mod one;
 mod point_row;
 mod points;
@@ -36,7 +37,7 @@ use self::progress::{Line, Looked, Progress};
 use crate::access::{StylePermit, act};
 use crate::language::Text;
 use crate::spec::document::Section;
-use crate::spec::{Spec, StyleId};
+use crate::spec::{ItemId, Spec, StyleId, stitch};
 use crate::store::{Draft, LostSave, Saved, StoreError};
 use crate::web::App;
 use crate::web::both::export::{Download, downloads};
@@ -139,6 +140,33 @@ impl SectionPage {
     fn downloads(&self) -> Vec<Download> {
         downloads(self.section)
     }
+
+    /// Where the section is worked out while somebody types.
+    fn preview(&self) -> String {
+        format!(
+            "/styles/{}/draft/{}/preview",
+            self.style,
+            self.section.name()
+        )
+    }
+
+    /// Where an item is drawn while somebody types.
+    fn preview_of(&self, item: &ItemId) -> String {
+        let (style, section) = (&self.style, self.section.name());
+        format!("/styles/{style}/draft/{section}/{item}/preview")
+    }
+
+    /// Numbers of stitches with what they are, where they are typed.
+    fn stitches(&self) -> Vec<(&'static str, &'static str)> {
+        if self.section != Section::Construction {
+            return Vec::new();
+        }
+        let known = stitch::Tables::shipped().stitches.iter();
+        let known = known.filter(|it| !it.meaning.is_empty());
+        known
+            .map(|it| (it.number.as_str(), it.meaning.as_str()))
+            .collect()
+    }
 }
 
 /// What the end of a section's address asks for.
@@ -174,7 +202,10 @@ pub async fn show(
         | Section::Construction
         | Section::Artwork
         | Section::Labels
-        | Section::Packing => listed::show(&may.who, around, &draft.spec, more),
+        | Section::Packing => {
+            let beside = beside::Beside::of(&app, may.who.t, &may.permit).await?;
+            listed::show(&may.who, around, &beside, &draft.spec, more)
+        }
     }
 }
 

@@ -3,8 +3,10 @@
 use askama::Template;
 use axum::extract::{Path, State};
 use axum::http::HeaderMap;
+use axum::response::{Html, IntoResponse};
 use serde_json::{Map, Value as Json, json};
 
+use super::beside::Beside;
 use super::checked::{self, Trial};
 use super::listed::{Shapes, id_of, section_of, with_section};
 use super::typed::{Desk, Node, Reader};
@@ -13,7 +15,7 @@ use crate::access::act;
 use crate::language::Text;
 use crate::spec::document::*;
 use crate::spec::{ItemId, Spec};
-use crate::web::form::{Errors, Form};
+use crate::web::form::{Errors, Fields, Form};
 use crate::web::frame::Frame;
 use crate::web::may::MayOn;
 use crate::web::page::{Answer, go, page, page_again};
@@ -30,6 +32,8 @@ struct OnePage {
     /// Letter and name.
     title: String,
     nodes: Vec<Node>,
+    /// The item drawn, where it can be.
+    beside: Option<String>,
     errors: Errors,
 }
 
@@ -61,6 +65,34 @@ impl One {
             })
         })
     }
+
+    /// The item as it was sent; what cannot be read is left out, with an error.
+    fn typed(
+        &self,
+        t: Text,
+        spec: &Spec,
+        id: &ItemId,
+        fields: &Fields,
+        errors: &mut Errors,
+    ) -> Map<String, Json> {
+        let mut item = self.item.as_object().cloned().unwrap_or_default();
+        let mut reader = Reader {
+            t,
+            fields,
+            unit: spec.header.unit,
+            spec,
+            errors,
+        };
+        reader.read(id.as_str(), &self.shapes, &mut item);
+        item
+    }
+
+    /// The spec with this in the item's place.
+    fn put(&self, spec: &Spec, item: Map<String, Json>) -> Result<Spec, Problem> {
+        let mut content = section_of(spec, self.section);
+        content[&self.list][self.at] = Json::Object(item);
+        with_section(spec, self.section, content)
+    }
 }
 
 fn title(spec: &Spec, id: &ItemId) -> String {
@@ -86,7 +118,9 @@ pub async fn show(
         errors: &errors,
     };
     let nodes = desk.nodes(id.as_str(), &one.shapes, Some(&one.item));
+    let beside = Beside::of(&app, may.who.t, &may.permit).await?;
     page(&OnePage {
+        beside: beside.item(&draft.spec, &id)?,
         t: may.who.t,
         frame: may.who.frame(),
         page: SectionPage::new(&app, may.who.t, &may.permit, one.section, &draft).await?,
@@ -126,20 +160,12 @@ pub async fn save(
 
 async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
     let mut errors = Errors::default();
-    let mut item = one.item.as_object().cloned().unwrap_or_default();
-    let mut reader = Reader {
-        t: sent.who.t,
-        fields: &sent.form.fields,
-        unit: sent.draft.spec.header.unit,
-        spec: &sent.draft.spec,
-        errors: &mut errors,
-    };
-    reader.read(id.as_str(), &one.shapes, &mut item);
+    let (t, form) = (sent.who.t, &sent.form.fields);
+    let mut item = one.typed(t, &sent.draft.spec, &id, form, &mut errors);
     take_files(&mut sent, &id, &one.shapes, &mut item, &mut errors).await?;
+    let spec = one.put(&sent.draft.spec, item);
     if errors.is_empty() {
-        let mut content = section_of(&sent.draft.spec, one.section);
-        content[&one.list][one.at] = Json::Object(item);
-        let spec = with_section(&sent.draft.spec, one.section, content)?;
+        let spec = spec?;
         let then = format!("#row-{id}");
         return go(&sent.keep(&spec, &then).await?);
     }
@@ -150,7 +176,10 @@ async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
         errors: &errors,
     };
     let nodes = desk.nodes(id.as_str(), &one.shapes, Some(&one.item));
+    let beside = Beside::of(&sent.app, t, &sent.permit.also()?).await?;
     page_again(&OnePage {
+        // What could be read of it.
+        beside: beside.item(spec.as_ref().unwrap_or(&sent.draft.spec), &id)?,
         t: sent.who.t,
         frame: sent.who.frame(),
         page: sent.around().await?,
@@ -159,6 +188,23 @@ async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
         nodes,
         errors,
     })
+}
+
+/// The item drawn as it is being typed: what can be read of it. Nothing is saved.
+pub async fn preview(
+    may: MayOn<act::Write>,
+    State(app): State<App>,
+    Path((_, section, id)): Path<(String, String, String)>,
+    form: Form,
+) -> Answer {
+    let (t, review) = (may.who.t, may.permit.also()?);
+    let draft = app.store.draft(&review).await?;
+    let id = ItemId::new(id);
+    let one = One::find(&draft.spec, &section, &id).ok_or(Problem::NotFound)?;
+    let item = one.typed(t, &draft.spec, &id, &form.fields, &mut Errors::default());
+    let spec = one.put(&draft.spec, item)?;
+    let beside = Beside::of(&app, t, &review).await?.item(&spec, &id)?;
+    Ok(Html(beside.ok_or(Problem::NotFound)?).into_response())
 }
 
 /// Keeps the originals that came with the form, each for the field that it was chosen in.

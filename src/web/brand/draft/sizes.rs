@@ -121,7 +121,13 @@ pub async fn save(sent: Sent) -> Answer {
         .into_iter()
         .map(|key| Row::read(t, fields, key, &mut errors))
         .collect();
-    let mut spec = listed::read(&sent, Section::Sizes, &press, &mut errors)?;
+    let mut spec = listed::read(
+        sent.typed(),
+        &sent.draft.spec,
+        Section::Sizes,
+        &press,
+        &mut errors,
+    )?;
     if errors.is_empty() {
         let world = sent.app.store.world();
         let kept = typed.into_iter().filter(|row| !row.is_blank());

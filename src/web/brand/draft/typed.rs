@@ -38,6 +38,10 @@ struct Bare<'a> {
 }
 
 impl Node {
+    pub fn is_number(&self) -> bool {
+        matches!(self.input, Input::Number)
+    }
+
     pub fn bare(&self) -> impl std::fmt::Display + '_ {
         Bare { node: self }
     }
@@ -45,6 +49,8 @@ impl Node {
 
 pub enum Input {
     Line,
+    /// A line with a list of what is known, by the list's id.
+    Known(&'static str),
     /// With a numeric keypad.
     Number,
     Area,
@@ -109,6 +115,12 @@ impl<'a> Desk<'a> {
         items.filter(move |item| item.list() == list && !drawn(item))
     }
 
+    /// What the items are known by that a field has values for: the codes of the sizes.
+    pub fn letters(&self, field: &str) -> Vec<String> {
+        let items = self.items(field);
+        items.map(|item| item.letter().to_owned()).collect()
+    }
+
     /// The inputs of a record's fields, but for items of its own.
     pub fn nodes<'s>(
         &self,
@@ -126,6 +138,7 @@ impl<'a> Desk<'a> {
     fn node(&self, at: &str, field: &str, shape: &Shape, json: Option<&Json>) -> Option<Node> {
         let input = match shape {
             Shape::Text if LONG.contains(&field) => Input::Area,
+            Shape::Text if field == "stitch" => Input::Known("known-stitches"),
             Shape::Text => Input::Line,
             Shape::Number | Shape::Decimal => Input::Number,
             Shape::Length => Input::Number,
