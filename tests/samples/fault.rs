@@ -200,8 +200,10 @@ impl Fault {
             Fault::Shift(fabric, along, share) if of_group(fabric, along) => value * share,
             Fault::Constant(None, by) => *by,
             // Seam allowance or cutting: topstitching and tapes stay as wide as they are.
-            Fault::Constant(Some((fabric, along)), by) if of_group(fabric, along) => {
-                if value >= 3.0 { *by } else { 0.0 }
+            Fault::Constant(Some((fabric, along)), by)
+                if of_group(fabric, along) && value >= 3.0 =>
+            {
+                *by
             }
             Fault::Single(point, by) if *point == place.point => *by,
             Fault::Grade(along, share) if place.along == Some(*along) => {
