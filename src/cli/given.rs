@@ -71,24 +71,50 @@ struct Outermost {
     format: Option<u32>,
 }
 
+impl Unreadable {
+    pub fn new(file: &Path, why: String) -> Unreadable {
+        Unreadable {
+            file: file.to_owned(),
+            why,
+        }
+    }
+}
+
+/// Reads a file, or standard input for `-`, and makes something of it.
+pub fn read<T>(
+    file: &Path,
+    make: impl FnOnce(&[u8]) -> Result<T, CanonError>,
+) -> Result<T, Unreadable> {
+    made(file, &bytes_of(file)?, make)
+}
+
+fn bytes_of(file: &Path) -> Result<Vec<u8>, Unreadable> {
+    let bytes = if file == Path::new("-") {
+        bounded(io::stdin())
+    } else {
+        File::open(file).and_then(bounded)
+    };
+    bytes.map_err(|cause| Unreadable::new(file, cause.to_string()))
+}
+
+fn made<T>(
+    file: &Path,
+    bytes: &[u8],
+    make: impl FnOnce(&[u8]) -> Result<T, CanonError>,
+) -> Result<T, Unreadable> {
+    make(bytes).map_err(|cause| Unreadable::new(file, said(&cause, bytes)))
+}
+
 impl Given {
     /// Reads a file, or standard input for `-`.
     pub fn read(file: &Path) -> Result<Given, Unreadable> {
-        let unreadable = |why: String| Unreadable {
-            file: file.to_owned(),
-            why,
-        };
-        let bytes = if file == Path::new("-") {
-            bounded(std::io::stdin())
-        } else {
-            File::open(file).and_then(bounded)
-        };
-        let mut bytes = bytes.map_err(|cause| unreadable(cause.to_string()))?;
-        if archive::is_archive(&bytes) {
-            let document = archive::document(&bytes);
-            bytes = document.map_err(|cause| unreadable(cause.to_string()))?;
+        let bytes = bytes_of(file)?;
+        if !archive::is_archive(&bytes) {
+            return made(file, &bytes, Given::of);
         }
-        Given::of(&bytes).map_err(|cause| unreadable(said(&cause, &bytes)))
+        let document = archive::document(&bytes);
+        let document = document.map_err(|cause| Unreadable::new(file, cause.to_string()))?;
+        made(file, &document, Given::of)
     }
 
     fn of(bytes: &[u8]) -> Result<Given, CanonError> {

@@ -5,6 +5,7 @@ mod changes;
 mod chart;
 mod demo;
 mod erase;
+mod evaluate;
 mod given;
 mod open;
 mod ready;
@@ -39,6 +40,8 @@ enum Command {
     Chart(chart::ChartOf),
     /// Tell what changed from one spec file to another. As JSON.
     Changes(changes::Changes),
+    /// Judge pieces that were measured elsewhere: verdicts, and why values are off. As JSON.
+    Evaluate(evaluate::Evaluate),
     /// Print what a spec file holds, field by field, as JSON Schema.
     Schema,
     /// Erase a person's name, messages and photographs. The audit still passes afterwards.
@@ -79,6 +82,7 @@ pub fn run() -> ExitCode {
         Command::Ready(command) => command.run(),
         Command::Chart(command) => command.run(),
         Command::Changes(command) => command.run(),
+        Command::Evaluate(command) => command.run(),
         Command::Schema => schema::run(),
         Command::Erase(command) => command.run(),
     };

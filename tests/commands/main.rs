@@ -1,6 +1,8 @@
 //! The commands that work on spec files, as a script uses them: the real binary, its JSON, its
 //! exit codes.
 
+mod evaluate;
+
 use std::io::{Cursor, Write};
 use std::process::{Command, Stdio};
 
