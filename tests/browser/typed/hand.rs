@@ -87,7 +87,12 @@ pub async fn types(window: &Window, scope: &str, wanted: &Wanted) -> Vec<String>
         if keys.is_empty() {
             return texts(&way["missing"]);
         }
-        window.keys(keys).await;
+        // A few fields at a time: the driver answers when all keys are pressed, and a busy machine
+        // may take longer over a whole drawing than the answer is waited for.
+        let fields: Vec<&str> = keys.split_inclusive('\u{E004}').collect();
+        for some in fields.chunks(12) {
+            window.keys(some.concat()).await;
+        }
         wrong = texts(&way["wrong"]);
     }
     window
