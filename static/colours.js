@@ -15,14 +15,18 @@ function start(cell, label) {
   const screen = texts.find((input) => input.name.endsWith(".screen"));
   const patch = cell.querySelector(".patch");
 
-  const picker = document.createElement("input");
-  picker.type = "color";
-  picker.setAttribute("aria-label", label);
-  screen.after(picker);
+  const picker = screen && document.createElement("input");
+  if (picker) {
+    picker.type = "color";
+    picker.setAttribute("aria-label", label);
+    screen.after(picker);
+  }
 
   function show() {
     const other = !["", "colour"].includes(kind.value);
     fields.hidden = other || (kind.value === "" && texts.every((input) => input.value === ""));
+    // Computed from a reading: its patch stays as it came.
+    if (!screen) return;
     const digits = SCREEN.exec(screen.value.trim())?.[1].toLowerCase();
     if (digits) picker.value = `#${digits}`;
     if (other) return;
@@ -40,10 +44,21 @@ function start(cell, label) {
       show();
     });
   }
-  picker.addEventListener("input", () => {
+  picker?.addEventListener("input", () => {
     screen.value = picker.value;
     kind.value = "colour";
     show();
   });
+  show();
+}
+
+// The page of one cell: the fields of a colour show for a colour only.
+const fields = document.querySelector("[data-colour]");
+if (fields) {
+  const kind = document.getElementById("kind");
+  const show = () => {
+    fields.hidden = !["", "colour"].includes(kind.value);
+  };
+  kind.addEventListener("change", show);
   show();
 }

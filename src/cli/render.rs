@@ -128,7 +128,10 @@ fn draw(job: &Job, kind: Kind, bytes: Vec<u8>) -> Result<Rendered, RenderError> 
         (Some(Media::Svg), Kind::Drawing) => svg::render(&bytes),
         (Some(Media::Svg), Kind::Photo) => unsupported("SVG"),
         (Some(Media::Pdf), _) => unsupported("PDF"),
-        (None, _) => foreign(&bytes).map_or(Err(RenderError::NotAPicture), unsupported),
+        (Some(Media::Eps), _) => unsupported("EPS"),
+        (Some(Media::Stitches) | None, _) => {
+            foreign(&bytes).map_or(Err(RenderError::NotAPicture), unsupported)
+        }
     }
 }
 

@@ -4,9 +4,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
+use crate::spec::book::{Book, Correction};
 use crate::spec::canon::{CanonError, CanonFault, from_canonical, from_json, to_canonical};
 use crate::spec::change::{Version, changes, touched};
-use crate::spec::check::{self, Finding, check};
+use crate::spec::check::{self, Finding, check_by};
 use crate::spec::composition::{Tables, text};
 use crate::spec::document::{FORMAT, Market, Spec};
 use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId, Time, grade};
@@ -44,6 +45,9 @@ pub struct Frozen {
     pub files: BTreeSet<Digest>,
     /// The version of the rules that checked it.
     pub rules: u32,
+    /// What of the tables behind those rules and texts was not as that version ships it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub corrections: Vec<Correction>,
 }
 
 /// A warning that was published with a reason.
@@ -153,6 +157,8 @@ pub struct Publishing<'a> {
     pub previous: Option<Previous<'a>>,
     /// The style's threads, with every factory.
     pub threads: &'a [Thread],
+    /// The tables in force.
+    pub book: &'a Book,
 }
 
 /// What publishing comes to.
@@ -174,7 +180,7 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
         return Err(Refused::SectionMoved { sections });
     }
     let graded = grade(with.draft);
-    let (errors, warnings): (Vec<Finding>, Vec<Finding>) = check(with.draft, &graded)
+    let (errors, warnings): (Vec<Finding>, Vec<Finding>) = check_by(with.book, with.draft, &graded)
         .into_iter()
         .partition(|finding| finding.is_error());
     let (true, Some(chart)) = (errors.is_empty(), graded.chart(with.draft)) else {
@@ -231,10 +237,11 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
             spec: with.draft.clone(),
             chart,
             accepted,
-            compositions: compositions(with.draft),
+            compositions: compositions(with.draft, &with.book.composition),
             decimal: with.decimal,
             files: with.draft.files(),
             rules: check::RULES,
+            corrections: with.book.corrections.clone(),
         },
         carries: ids(&carried),
     })
@@ -265,8 +272,7 @@ fn accept(
 }
 
 /// For every market in every language of the labels, where the tables have all the names.
-fn compositions(spec: &Spec) -> Vec<CompositionText> {
-    let tables = Tables::shipped();
+fn compositions(spec: &Spec, tables: &Tables) -> Vec<CompositionText> {
     let languages = &spec.header.languages;
     let pairs = spec.header.markets.iter();
     let pairs = pairs.flat_map(|market| languages.iter().map(move |language| (*market, language)));

@@ -15,6 +15,11 @@ pub enum Media {
     Svg,
     Heic,
     Pdf,
+    /// PostScript, encapsulated or not.
+    Eps,
+    /// Stitches for an embroidery machine, in whatever format that machine takes. Most of these
+    /// formats begin with no mark of their own, so it is never told by the bytes.
+    Stitches,
 }
 
 impl Media {
@@ -41,6 +46,8 @@ impl Media {
                 ..,
             ] => Some(Self::Webp),
             [b'%', b'P', b'D', b'F', b'-', ..] => Some(Self::Pdf),
+            // Alone, or behind the binary head that carries a preview (EPSF 3.0, 5.2).
+            [b'%', b'!', b'P', b'S', ..] | [0xC5, 0xD0, 0xD3, 0xC6, ..] => Some(Self::Eps),
             _ if isobmff(bytes) == Some("HEIC") => Some(Self::Heic),
             _ if begins_like_svg(bytes) => Some(Self::Svg),
             _ => None,
@@ -56,6 +63,8 @@ impl Media {
             Self::Svg => "image/svg+xml",
             Self::Heic => "image/heic",
             Self::Pdf => "application/pdf",
+            Self::Eps => "application/postscript",
+            Self::Stitches => "application/octet-stream",
         }
     }
 
@@ -68,6 +77,8 @@ impl Media {
             Self::Svg,
             Self::Heic,
             Self::Pdf,
+            Self::Eps,
+            Self::Stitches,
         ]
         .into_iter()
         .find(|media| media.mime() == mime)
@@ -82,6 +93,8 @@ impl Media {
             Self::Svg => "svg",
             Self::Heic => "heic",
             Self::Pdf => "pdf",
+            Self::Eps => "eps",
+            Self::Stitches => "bin",
         }
     }
 }
@@ -99,7 +112,6 @@ pub fn foreign(bytes: &[u8]) -> Option<&'static str> {
         [b'I', b'I', 42, 0, ..] | [b'M', b'M', 0, 42, ..] => Some("TIFF"),
         [b'B', b'M', _, _, _, _, 0, 0, 0, 0, ..] => Some("BMP"),
         [b'8', b'B', b'P', b'S', ..] => Some("PSD"),
-        [b'%', b'!', b'P', b'S', ..] => Some("PostScript"),
         [0x1F, 0x8B, ..] => Some("SVGZ or another gzip file"),
         [0xFF, 0x0A, ..] => Some("JPEG XL"),
         _ => isobmff(bytes).filter(|name| *name != "HEIC"),
@@ -182,6 +194,8 @@ mod tests {
             (b"\x89PNG\r\n\x1A\n", Media::Png),
             (b"RIFF\x10\x00\x00\x00WEBPVP8 ", Media::Webp),
             (b"%PDF-1.7", Media::Pdf),
+            (b"%!PS-Adobe-3.0 EPSF-3.0", Media::Eps),
+            (b"\xC5\xD0\xD3\xC6\x1E\x00", Media::Eps),
             (
                 b"\x00\x00\x00\x18ftypheic\x00\x00\x00\x00mif1heic",
                 Media::Heic,

@@ -28,6 +28,7 @@
 //! that `tests/house/texts.rs` can hold templates, source and texts to each other.
 
 mod changes;
+mod colours;
 mod deeds;
 mod evaluation;
 mod findings;

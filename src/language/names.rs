@@ -3,6 +3,7 @@
 mod exchange;
 
 use crate::spec::Section;
+use crate::spec::book::Table;
 use crate::spec::document::*;
 use crate::spec::stitch::StitchClass;
 use crate::spec::table::Status;
@@ -53,7 +54,7 @@ words! {
     ZipEnd CordPlace CordEnds Measured ConsumptionBasis WastageBasis MinimumLevel EvidenceKind Wash
     Bleach Tumble AirDry Iron DryClean WetClean LineKind SeamClass ArtworkMethod ArtworkForm Anchor
     LabelKind LabelMade LabelFold Driver LabelContent Assortment StitchClass
-    Status
+    Status Table
 }
 
 impl Text {

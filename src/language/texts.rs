@@ -56,6 +56,7 @@ macro_rules! read_by_all {
 macro_rules! written_by_the_brand {
     ($tag:literal) => {
         files!($tag:
+            "colours"
             "draft"
             "drawings"
             "import"
@@ -63,6 +64,7 @@ macro_rules! written_by_the_brand {
             "points"
             "publish"
             "starts"
+            "tables"
         )
     };
 }

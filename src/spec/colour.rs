@@ -7,6 +7,7 @@
 //! what is shown is what was judged.
 
 mod cmc;
+mod neighbours;
 mod screen;
 
 use palette::color_difference::{Ciede2000, EuclideanDistance};
@@ -16,6 +17,7 @@ use serde::{Deserialize, Serialize};
 use super::decimal::Decimal;
 use super::document::{Illuminant, Lab, Observer};
 
+pub use neighbours::{Beside, Neighbour, neighbours};
 pub use screen::{
     NotAScreenValue, NotOnScreen, OnScreen, Screen, Shown, from_screen, lightness_contrast,
     on_screen, shown,
@@ -105,6 +107,13 @@ fn unrounded(standard: &Lab, sample: &Lab, formula: Formula) -> Result<f64, Inco
         Formula::Cmc { l, c } => cmc::difference(standard, sample, weight(l)?, weight(c)?),
         Formula::Ciede2000 {} => lab(standard).difference(lab(sample)),
     })
+}
+
+impl Lab {
+    /// Whether any surface has such a colour; see the bounds of [`NotOnScreen::NoColour`].
+    pub fn is_of_a_surface(&self) -> bool {
+        coordinates(self).is_some()
+    }
 }
 
 /// L*, a*, b* as numbers to reckon with; nothing for what no surface has. The bounds are wide (a

@@ -242,7 +242,7 @@ fn substrate(material: &Material, colour: Option<&Colour>) -> Substrate {
 fn dyed<'a>(
     colourways: &'a Colourways,
     colourway: &Colourway,
-    material: &Material,
+    material: &'a Material,
     result: &mut Dyeing,
 ) -> Option<Dyed<'a>> {
     let mut found: Option<Dyed<'a>> = None;
@@ -284,23 +284,18 @@ impl Dyed<'_> {
 fn colour_of<'a>(
     colourways: &'a Colourways,
     colourway: &ItemId,
-    part: &ItemId,
+    part: &'a ItemId,
 ) -> Option<Dyed<'a>> {
-    let mut part = part;
-    // In as many steps as there are parts it has either ended or gone round.
-    for _ in 0..=colourways.parts.len() {
-        match colourways.cell(colourway, part)? {
-            Cell::None {} => return Some(Dyed::Absent),
-            Cell::Natural {} => return Some(Dyed::Natural),
-            Cell::DyedToMatch { part: target } => part = target,
-            Cell::Colour(colour) => {
-                let named = [&colour.name, &colour.reference];
-                let is_named = named.iter().any(|it| !it.trim().is_empty());
-                return is_named.then_some(Dyed::Colour(colour));
-            }
+    match colourways.settled(colourway, part)?.1 {
+        Cell::None {} => Some(Dyed::Absent),
+        Cell::Natural {} => Some(Dyed::Natural),
+        Cell::Colour(colour) => {
+            let named = [&colour.name, &colour.reference];
+            let is_named = named.iter().any(|it| !it.trim().is_empty());
+            is_named.then_some(Dyed::Colour(colour))
         }
+        Cell::DyedToMatch { .. } => None,
     }
-    None
 }
 
 #[cfg(test)]

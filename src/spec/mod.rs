@@ -1,6 +1,7 @@
 //! The garment document and its arithmetic. Pure: no I/O, no clock, no async, no SQL.
 
 pub mod body;
+pub mod book;
 pub mod canon;
 pub mod care;
 pub mod carry;
@@ -34,10 +35,11 @@ pub mod table;
 pub mod units;
 pub mod wording;
 
+pub use book::Book;
 pub use canon::{CanonError, from_canonical, nfc, to_canonical};
 pub use change::{Change, changes};
 pub use chart::{Chart, Graded, grade, grade_point};
-pub use check::{Finding, check};
+pub use check::{Finding, check, check_by};
 pub use decimal::Decimal;
 pub use document::{Section, Spec};
 pub use id::*;

@@ -2,16 +2,18 @@
 //! for, and its figures.
 //!
 //! These tables caution; they do not decide. The text of the regulation, local law and a licensed
-//! laboratory do. Each rule says whether what is written here was held against a published copy or
-//! comes from memory; how ages, heights and US size codes stand for each other is from memory
-//! throughout.
+//! laboratory do. Each rule and each row says whether what is written here was held against a
+//! published copy or comes from memory; how ages, heights and US size codes stand for each other is
+//! from memory throughout.
+
+mod figures;
 
 use std::ops::Range;
 
-use super::document::{
-    BodyDimension, CordPlace, GarmentKind, Market, Size, SizeSystem, Spec, Wearer, Worn,
-};
+use super::document::{BodyDimension, GarmentKind, Market, Size, SizeSystem, Spec, Wearer, Worn};
 use super::units::{Length, Unit};
+
+pub use figures::Figures;
 
 /// How far what is written here can be relied on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -100,32 +102,6 @@ pub const US_LEAD: Rule = Rule {
     status: Status::Verified,
 };
 
-/// How far a waist or hem cord may hang out of its channel, with the garment at its fullest width:
-/// 3 in. [`US_CORDS`].
-pub const US_CORD_MOST: Length = Length::nm(3 * Unit::Inch.nanometres());
-
-/// How far a cord may hang out at a place, from memory: [`EN_CORD_LENGTHS`]. Nothing where the table
-/// has no figure.
-pub fn en_cord_most(place: CordPlace, young: bool) -> Option<Length> {
-    let mm = match place {
-        CordPlace::Waist => 140,
-        CordPlace::Sleeve if young => 75,
-        CordPlace::Sleeve => 140,
-        // Below the crotch nothing hangs free.
-        CordPlace::Legs => 0,
-        CordPlace::HoodNeck
-        | CordPlace::Chest
-        | CordPlace::Hem
-        | CordPlace::Back
-        | CordPlace::Elsewhere => return None,
-    };
-    Some(Length::nm(mm * Unit::Mm.nanometres()))
-}
-
-/// From this mass on a plain fabric is exempt, in tenths of g/m²: 2.6 oz/yd². [`US_FLAMMABILITY`],
-/// from memory.
-pub const PLAIN_EXEMPT_TENTHS: i64 = 882;
-
 /// Sizes that a rule is for, told by any of three ways.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Band {
@@ -137,55 +113,6 @@ pub struct Band {
     /// do not go by them.
     us_sizes: Range<u16>,
 }
-
-/// US sizes 2T to 12. Ages and heights of them are from memory.
-pub const US_HOOD_NECK: Band = Band {
-    months: 24..156,
-    centimetres: 84..156,
-    us_sizes: 2..13,
-};
-/// US sizes 2T to 16. Ages and heights of them are from memory.
-pub const US_WAIST: Band = Band {
-    months: 24..204,
-    centimetres: 84..174,
-    us_sizes: 2..17,
-};
-/// Under 7 years, up to 134 cm.
-pub const EN_YOUNG: Band = Band {
-    months: 0..84,
-    centimetres: 0..135,
-    us_sizes: 0..0,
-};
-/// From 7 to under 14 years, over 134 cm up to 182 (boys; girls 176).
-pub const EN_OLDER: Band = Band {
-    months: 84..168,
-    centimetres: 135..183,
-    us_sizes: 0..0,
-};
-/// Under 3 years. The height is from memory.
-pub const UNDER_THREE: Band = Band {
-    months: 0..36,
-    centimetres: 0..99,
-    us_sizes: 0..4,
-};
-/// US sizes 0 to 6X. Ages and heights of them are from memory.
-pub const SLEEPWEAR_SMALL: Band = Band {
-    months: 9..84,
-    centimetres: 72..123,
-    us_sizes: 0..7,
-};
-/// US sizes 7 to 14. Ages and heights of them are from memory.
-pub const SLEEPWEAR_LARGE: Band = Band {
-    months: 84..180,
-    centimetres: 123..165,
-    us_sizes: 7..15,
-};
-/// Designed for 12 years or younger.
-pub const UP_TO_TWELVE: Band = Band {
-    months: 0..156,
-    centimetres: 0..156,
-    us_sizes: 0..13,
-};
 
 impl Band {
     /// Whether a size is in it; nothing where the size does not tell. A size that covers a range is
@@ -314,29 +241,30 @@ mod tests {
 
     #[test]
     fn a_band_ends_where_its_rule_says() {
+        let figures = Figures::shipped();
         for (band, size, inside) in [
-            (US_HOOD_NECK, called("2T"), Some(true)),
-            (US_HOOD_NECK, called("12"), Some(true)),
-            (US_HOOD_NECK, called("14"), Some(false)),
-            (US_WAIST, called("16"), Some(true)),
-            (US_WAIST, called("18"), Some(false)),
-            (US_HOOD_NECK, called("l"), Some(true)),
-            (US_HOOD_NECK, called("XL"), Some(false)),
-            (US_WAIST, called("XL"), Some(true)),
-            (US_HOOD_NECK, called("one size"), None),
-            (EN_YOUNG, called("2T"), None),
-            (EN_YOUNG, aged(83, 90), Some(true)),
-            (EN_YOUNG, aged(84, 96), Some(false)),
-            (EN_OLDER, aged(72, 84), Some(true)),
-            (EN_OLDER, aged(72, 83), Some(false)),
-            (EN_OLDER, aged(167, 180), Some(true)),
-            (EN_OLDER, aged(168, 180), Some(false)),
-            (EN_YOUNG, tall("134"), Some(true)),
-            (EN_YOUNG, tall("140"), Some(false)),
-            (EN_OLDER, tall("134"), Some(false)),
-            (EN_OLDER, tall("182"), Some(true)),
-            (UNDER_THREE, aged(35, 48), Some(true)),
-            (UNDER_THREE, aged(36, 48), Some(false)),
+            (&figures.us_hood_neck, called("2T"), Some(true)),
+            (&figures.us_hood_neck, called("12"), Some(true)),
+            (&figures.us_hood_neck, called("14"), Some(false)),
+            (&figures.us_waist, called("16"), Some(true)),
+            (&figures.us_waist, called("18"), Some(false)),
+            (&figures.us_hood_neck, called("l"), Some(true)),
+            (&figures.us_hood_neck, called("XL"), Some(false)),
+            (&figures.us_waist, called("XL"), Some(true)),
+            (&figures.us_hood_neck, called("one size"), None),
+            (&figures.en_young, called("2T"), None),
+            (&figures.en_young, aged(83, 90), Some(true)),
+            (&figures.en_young, aged(84, 96), Some(false)),
+            (&figures.en_older, aged(72, 84), Some(true)),
+            (&figures.en_older, aged(72, 83), Some(false)),
+            (&figures.en_older, aged(167, 180), Some(true)),
+            (&figures.en_older, aged(168, 180), Some(false)),
+            (&figures.en_young, tall("134"), Some(true)),
+            (&figures.en_young, tall("140"), Some(false)),
+            (&figures.en_older, tall("134"), Some(false)),
+            (&figures.en_older, tall("182"), Some(true)),
+            (&figures.under_three, aged(35, 48), Some(true)),
+            (&figures.under_three, aged(36, 48), Some(false)),
         ] {
             assert_eq!(band.holds(&size, None), inside, "{band:?} {size:?}");
         }
@@ -367,11 +295,12 @@ mod tests {
 
     #[test]
     fn a_size_that_does_not_tell_is_taken_to_be_inside() {
+        let figures = Figures::shipped();
         let mut spec = Spec::default();
-        assert_eq!(EN_YOUNG.sizes(&spec), Some(vec![]));
+        assert_eq!(figures.en_young.sizes(&spec), Some(vec![]));
         spec.sizes.sizes = vec![called("A"), aged(120, 132)];
-        assert_eq!(EN_YOUNG.sizes(&spec), Some(vec!["A"]));
+        assert_eq!(figures.en_young.sizes(&spec), Some(vec!["A"]));
         spec.sizes.sizes.remove(0);
-        assert_eq!(EN_YOUNG.sizes(&spec), None);
+        assert_eq!(figures.en_young.sizes(&spec), None);
     }
 }

@@ -79,6 +79,11 @@ impl Tables {
         self.stitches.iter().find(|stitch| stitch.number == number)
     }
 
+    /// Whether the table has this number. It may be typed as a combination: `401+504`.
+    pub fn knows(&self, number: &str) -> bool {
+        number.split('+').all(|part| self.stitch(part).is_some())
+    }
+
     pub fn seam(&self, class: SeamClass) -> Option<&Seam> {
         self.seams.iter().find(|seam| seam.class == class)
     }
@@ -108,13 +113,6 @@ pub fn class(number: &str) -> Option<StitchClass> {
     let number = number.trim();
     let is_number = number.len() == 3 && number.bytes().all(|digit| digit.is_ascii_digit());
     is_number.then(|| StitchClass::from_word(&format!("{}00", &number[..1])))?
-}
-
-/// Whether the shipped table has this number. It may be typed as a combination: `401+504`.
-pub fn is_known(number: &str) -> bool {
-    number
-        .split('+')
-        .all(|part| Tables::shipped().stitch(part).is_some())
 }
 
 /// The class that a full designation of ISO 4916 begins with: `2.04.06` is lapped. Nothing unless
@@ -185,10 +183,10 @@ mod tests {
     #[test]
     fn a_stitch_is_known_by_its_number() {
         for known in ["301", "504", "401+504", "401 + 504", " 514 "] {
-            assert!(is_known(known), "{known}");
+            assert!(Tables::shipped().knows(known), "{known}");
         }
         for unknown in ["", "299", "3010", "301+", "lockstitch", "610"] {
-            assert!(!is_known(unknown), "{unknown}");
+            assert!(!Tables::shipped().knows(unknown), "{unknown}");
         }
     }
 

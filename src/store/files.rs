@@ -201,7 +201,8 @@ impl Store {
         files.collect()
     }
 
-    /// Width and height of a drawing that was added for the style: a draft names no others.
+    /// Width and height of a drawing that was added for the style and can be shown: a draft's drawings
+    /// are no others.
     ///
     /// Errors: `Missing` when it was not.
     pub async fn drawing_size(
@@ -213,7 +214,7 @@ impl Store {
             .db
             .one(
                 "SELECT f.width, f.height FROM file f JOIN file_use u ON u.file = f.digest \
-                 WHERE f.digest = $1 AND u.style = $2 AND f.kind = 'drawing'",
+                 WHERE f.digest = $1 AND u.style = $2 AND f.kind = 'drawing' AND f.width > 0",
                 values![file, permit.style()],
             )
             .await?;

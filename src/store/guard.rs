@@ -5,7 +5,7 @@
 use sqlx::{PgConnection, SqliteConnection};
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 11] = [
+pub const GUARDED: [&str; 12] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -17,6 +17,7 @@ pub const GUARDED: [&str; 11] = [
     "signature",
     "decision",
     "ledger",
+    "correction",
 ];
 
 pub(super) async fn sqlite(connection: &mut SqliteConnection) -> sqlx::Result<()> {

@@ -65,3 +65,9 @@ BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;
 
 CREATE TRIGGER IF NOT EXISTS ledger_no_delete BEFORE DELETE ON ledger
 BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS correction_no_update BEFORE UPDATE ON correction
+BEGIN SELECT RAISE(ABORT, 'the table correction only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS correction_no_delete BEFORE DELETE ON correction
+BEGIN SELECT RAISE(ABORT, 'the table correction only grows'); END;

@@ -35,6 +35,7 @@
 mod acknowledgements;
 mod act;
 mod audit;
+mod corrections;
 mod db;
 mod decisions;
 mod drafts;
@@ -69,6 +70,7 @@ mod world;
 pub use crate::store_values as values;
 pub use acknowledgements::Acknowledged;
 pub use audit::{Audit, Fault};
+pub use corrections::{Corrected, NewCorrection};
 pub use db::{Db, Read, Tx};
 pub use decisions::Decide;
 pub use drafts::{Draft, LastSave, LostSave, Saved, SectionVersion, Versions, put_section};

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::act::{Said, number};
+use super::corrections::book_in;
 use super::drafts::{Versions, read_draft};
 use super::threads::{set_state, threads_in};
 use super::{Read, Store, StoreError, values};
@@ -323,6 +324,7 @@ impl Store {
             None => None,
         };
         let threads = threads_in(&act.tx, &style, None).await?;
+        let book = book_in(&act.tx).await?;
         let published = revision::publish(&Publishing {
             style: &style,
             at: &act.at,
@@ -340,6 +342,7 @@ impl Store {
                 decimal: old.frozen.decimal,
             }),
             threads: &threads,
+            book: &book,
         })
         .map_err(StoreError::refused(&style))?;
         let (bytes, digest) = published.frozen.seal().map_err(|cause| {

@@ -48,7 +48,7 @@ assets! {
     // One sheet instead of many: on a slow line every further file costs a round trip.
     "look.css" "text/css; charset=utf-8" [
         "fellseam.css" "frame.css" "form.css" "group.css" "table.css" "starts.css" "grid.css" "points.css"
-        "drawing.css" "sheet.css" "plates.css" "measure.css" "thread.css" "exchange.css" "tray.css" "draft.css"
+        "drawing.css" "sheet.css" "plates.css" "measure.css" "thread.css" "exchange.css" "tray.css" "draft.css" "colour.css"
     ];
     "print.css" "text/css; charset=utf-8" ["print.css"];
     "icon.svg" "image/svg+xml" ["icon.svg"];

@@ -61,6 +61,7 @@ impl Frame {
         }
         if role == Role::Owner {
             nav.push(link("/numbers", t.say("nav-numbers").to_string()));
+            nav.push(link("/tables", t.say("nav-tables").to_string()));
         }
         nav.push(link("/me", t.say("nav-me").to_string()));
         Self {

@@ -4,6 +4,7 @@ use super::App;
 use super::form::Upload;
 use super::problem::Problem;
 use crate::access::{BringsPhotos, StylePermit, act};
+use crate::files::media::foreign;
 use crate::files::{Kind, Media, Picture, Warning};
 use crate::spec::Digest;
 use crate::store::{FileKind, NewFile, NewPicture};
@@ -13,11 +14,11 @@ use crate::store::{FileKind, NewFile, NewPicture};
 pub struct Drawn {
     /// Of the original, byte for byte.
     pub file: Digest,
-    /// Size of the original: pixels, or an SVG's user units.
+    /// What the original is.
+    pub media: Media,
+    /// Size of the original: pixels, or an SVG's user units; 0 of what cannot be shown.
     pub width: u32,
     pub height: u32,
-    /// Made of pixels, as an SVG is not.
-    pub raster: bool,
     /// What the sender should be told about it.
     pub warnings: Vec<Warning>,
 }
@@ -26,7 +27,6 @@ pub struct Drawn {
 pub struct Kept {
     drawn: Drawn,
     name: String,
-    media_type: &'static str,
     size: usize,
     pictures: Vec<NewPicture>,
 }
@@ -45,6 +45,38 @@ pub async fn drawing(
         .await
 }
 
+/// Keeps the original of an artwork byte for byte, for the draft of the style: a picture as a
+/// drawing is; PDF, PostScript and, where they are meant, stitches without looking into them.
+///
+/// Errors: [`Problem::Upload`] says why the file cannot be taken.
+pub async fn original(
+    app: &App,
+    permit: &StylePermit<act::Write>,
+    upload: Upload,
+    stitches: bool,
+) -> Result<Drawn, Problem> {
+    let media = match Media::sniff(&upload.bytes) {
+        Some(media @ (Media::Pdf | Media::Eps)) => media,
+        // A picture of a kind that is not taken is no stitches.
+        None if stitches && foreign(&upload.bytes).is_none() => Media::Stitches,
+        _ => return drawing(app, permit, upload).await,
+    };
+    let size = upload.bytes.len();
+    let kept = Kept {
+        drawn: Drawn {
+            file: app.files.put(upload.bytes).await?,
+            media,
+            width: 0,
+            height: 0,
+            warnings: Vec::new(),
+        },
+        name: upload.name,
+        size,
+        pictures: Vec::new(),
+    };
+    kept.used_by(app, permit).await
+}
+
 /// Keeps the original of a drawing and the pictures made of it, before there is a style for it.
 ///
 /// Errors: [`Problem::Upload`] says why the file cannot be taken.
@@ -55,13 +87,12 @@ pub async fn keep_drawing(app: &App, name: String, bytes: Vec<u8>) -> Result<Kep
     Ok(Kept {
         drawn: Drawn {
             file,
+            media: rendered.media,
             width: rendered.width,
             height: rendered.height,
-            raster: rendered.media != Media::Svg,
             warnings: rendered.warnings,
         },
         name,
-        media_type: rendered.media.mime(),
         size,
         pictures: keep(app, rendered.pictures).await?,
     })
@@ -77,7 +108,7 @@ impl Kept {
         let new = NewFile {
             digest: &self.drawn.file,
             kind: FileKind::Drawing,
-            media_type: self.media_type,
+            media_type: self.drawn.media.mime(),
             name: &self.name,
             size: self.size,
             width: self.drawn.width,
@@ -118,6 +149,38 @@ pub async fn photo<A: BringsPhotos>(
     };
     app.store.add_photo(permit, new).await?;
     Ok(name)
+}
+
+/// Keeps a photograph of a colour as it was dyed, for the draft of the style. It becomes part of the
+/// document, so its widest picture takes the place of an original; of the bytes that were sent
+/// nothing is kept.
+///
+/// Errors: [`Problem::Upload`] says why the file cannot be taken.
+pub async fn as_dyed(
+    app: &App,
+    permit: &StylePermit<act::Write>,
+    upload: Upload,
+) -> Result<Digest, Problem> {
+    let rendered = app.renderer.render(Kind::Photo, &upload.bytes).await?;
+    let Some(widest) = rendered.pictures.last().cloned() else {
+        return Err(Problem::fault(&"a photograph without a picture"));
+    };
+    let size = widest.bytes.len();
+    let file = app.files.put(widest.bytes).await?;
+    let kept = Kept {
+        drawn: Drawn {
+            file,
+            media: widest.media,
+            width: widest.width,
+            height: widest.height,
+            warnings: Vec::new(),
+        },
+        // A phone's name for it tells the day.
+        name: String::new(),
+        size,
+        pictures: keep(app, rendered.pictures).await?,
+    };
+    Ok(kept.used_by(app, permit).await?.file)
 }
 
 /// Follows from the widest picture, so that whoever holds the name can check what it names. Not

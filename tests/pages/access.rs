@@ -41,6 +41,10 @@ const TABLE: &str = "
     POST /numbers                                          s y n n n n n n
     GET  /wordings                                         s y y y n n n n
     POST /wordings                                         s x x n n n n n
+    GET  /tables                                           s y n n n n n n
+    GET  /tables/{table}                                   s y n n n n n n
+    GET  /tables/{table}/{row}                             s y n n n n n n
+    POST /tables/{table}/{row}                             s y n n n n n n
     GET  /people                                           s y n n y n y n
     POST /people                                           s y n n y n y n
     POST /people/{person}/link                             s y n n y n x n
@@ -66,6 +70,8 @@ const TABLE: &str = "
     POST /styles/{style}/draft/points/copy                 s y y n x x x x
     POST /styles/{style}/draft/{section}/{item}/preview    s x x n x x x x
     POST /styles/{style}/draft/{section}/preview           s x x n x x x x
+    GET  /styles/{style}/draft/colourways/{colourway}/{part}   s y y y x x x x
+    POST /styles/{style}/draft/colourways/{colourway}/{part}   s y y n x x x x
     POST /styles/{style}/draft/points/grade                s y y n x x x x
     POST /styles/{style}/draft/points/letters              s y y n x x x x
     GET  /styles/{style}/draft/conflict/{save}             s x x n x x x x
@@ -227,6 +233,10 @@ impl Place {
             ("{save}", "no-such-save".to_owned()),
             ("{number}", "1".to_owned()),
             ("{item}", "point-a".to_owned()),
+            ("{colourway}", "colourway-ink".to_owned()),
+            ("{part}", "part-1".to_owned()),
+            ("{table}", "component_names".to_owned()),
+            ("{row}", "main.de".to_owned()),
             ("{thread}", thread.to_string()),
             ("{round}", round.to_string()),
         ];

@@ -268,7 +268,7 @@ on_both! {
         assert_eq!(at("part-1"), Some(Cell::Colour(colour)));
         assert_eq!(at("part-2"), Some(Cell::DyedToMatch { part: item("part-1") }));
         assert_eq!((at("part-3"), at("part-4")), (Some(Cell::None {}), Some(Cell::Natural {})));
-        assert_eq!(page.attributes(".patch rect[fill=\"#5c6b3f\"]", "fill").len(), 2);
+        assert_eq!(page.attributes("td .patch rect[fill=\"#5c6b3f\"]", "fill").len(), 2);
 
         // A part that goes takes its cells with it; who matched it says so.
         let sent = form(&site, &mut iris, "colourways").await.tick("part-1.remove", "on");

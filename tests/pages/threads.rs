@@ -12,7 +12,7 @@ use crate::support::database::on_both;
 // A phone's pictures, as the tests of the render child make them.
 #[allow(dead_code)]
 #[path = "../render/inputs.rs"]
-mod inputs;
+pub mod inputs;
 
 fn page_of(site: &Site, revision: u32, item: &str) -> String {
     format!("{}/revisions/{revision}/items/{item}", site.style)

@@ -3,8 +3,10 @@ mod golden;
 use super::*;
 use crate::exchange::cast::*;
 use crate::exchange::thread::State;
+use crate::spec::book::Table;
 use crate::spec::document::{Drawing, Point};
 use crate::spec::example::half_zip;
+use crate::spec::table::Status;
 use crate::spec::{Entered, Length, Unit};
 
 fn drawing() -> Digest {
@@ -20,6 +22,7 @@ struct Desk {
     first: Option<(Spec, Chart, Digest)>,
     decimal: DecimalSign,
     threads: Vec<Thread>,
+    book: Book,
     reason: &'static str,
 }
 
@@ -42,6 +45,7 @@ impl Desk {
             first: Some((first, chart, Digest::of(b"revision 1"))),
             decimal: DecimalSign::Point,
             threads: Vec::new(),
+            book: Book::shipped().as_ref().clone(),
             reason: "shorter body after the first fitting",
         }
     }
@@ -71,8 +75,37 @@ impl Desk {
                 decimal: DecimalSign::Point,
             }),
             threads: &self.threads,
+            book: &self.book,
         })
     }
+}
+
+#[test]
+fn a_revision_keeps_the_corrections_that_its_texts_were_made_with() {
+    let mut desk = Desk::laid();
+    let shipped = desk.publish().unwrap().frozen;
+    assert_eq!(shipped.corrections, []);
+    let german = |frozen: &Frozen| {
+        let mut texts = frozen.compositions.iter();
+        let text = texts.find(|it| it.language == "de");
+        text.expect("the half-zip has German labels").text.clone()
+    };
+    let correction = Correction {
+        table: Table::ComponentNames,
+        row: "main.de".to_owned(),
+        values: vec!["Außenstoff".to_owned()],
+        status: Status::Verified,
+        on: "2026-11-25".to_owned(),
+        source: "our printer's list".to_owned(),
+    };
+    desk.book = Book::corrected(vec![correction.clone()]).unwrap();
+    let frozen = desk.publish().unwrap().frozen;
+    assert_eq!(frozen.corrections, [correction]);
+    let expected = german(&shipped).replace("Oberstoff", "Außenstoff");
+    assert_ne!(german(&frozen), german(&shipped));
+    assert_eq!(german(&frozen), expected);
+    let (bytes, _) = frozen.seal().unwrap();
+    assert_eq!(Frozen::read(&bytes).unwrap(), frozen);
 }
 
 #[test]

@@ -2,14 +2,14 @@
 
 use super::known::Known;
 use super::{Code, Finding, blank, on};
-use crate::spec::stitch;
+use crate::spec::stitch::{self, Tables};
 
-pub fn construction(known: &Known, findings: &mut Vec<Finding>) {
+pub fn construction(known: &Known, tables: &Tables, findings: &mut Vec<Finding>) {
     for callout in &known.spec.construction.callouts {
         if blank(&callout.text) {
             findings.push(on(callout, Code::CalloutTextMissing).field("text"));
         }
-        if !blank(&callout.stitch) && !stitch::is_known(&callout.stitch) {
+        if !blank(&callout.stitch) && !tables.knows(&callout.stitch) {
             let finding = on(callout, Code::StitchUnknown).field("stitch");
             findings.push(finding.fact("stitch", callout.stitch.trim()));
         }

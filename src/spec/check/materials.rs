@@ -14,7 +14,7 @@ use crate::spec::fabric::{computed_mass, mass_disagrees};
 use crate::spec::id::ItemId;
 use crate::spec::item::Item;
 
-pub fn materials(known: &Known, findings: &mut Vec<Finding>) {
+pub fn materials(known: &Known, tables: &Tables, findings: &mut Vec<Finding>) {
     let spec = known.spec;
     let materials = &spec.materials.materials;
     if materials.is_empty() {
@@ -56,7 +56,7 @@ pub fn materials(known: &Known, findings: &mut Vec<Finding>) {
         mass(material, findings);
         minimum(spec, material, findings);
     }
-    claims(known, findings);
+    claims(known, tables, findings);
 }
 
 /// Whether the composition label has a line for it: fabrics, fillings, and what is said to be one
@@ -110,8 +110,8 @@ fn is_whole(share: &Share) -> bool {
 }
 
 /// What compositions, names and texts claim that the Regulation and 16 CFR 303 have rules for.
-fn claims(known: &Known, findings: &mut Vec<Finding>) {
-    for claim in unusual_claims(known.spec, Tables::shipped()) {
+fn claims(known: &Known, tables: &Tables, findings: &mut Vec<Finding>) {
+    for claim in unusual_claims(known.spec, tables) {
         let code = match claim.kind {
             ClaimKind::HundredWithSecond | ClaimKind::SaysOnlyOne => Code::ClaimHundred,
             ClaimKind::FibreTwice => Code::FibreTwice,

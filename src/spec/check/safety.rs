@@ -4,22 +4,21 @@
 use std::collections::HashSet;
 
 use super::{Code, Fact, Finding, blank, listed, on};
-use crate::spec::decimal::Decimal;
 use crate::spec::document::{
     Cell, CordEnds, CordPlace, EvidenceKind, Exemption, Fibre, Market, Material, MaterialKind,
     Spec, Worn,
 };
-use crate::spec::safety::{self, Band, Rule};
+use crate::spec::safety::{self, Band, Figures, Rule};
 use crate::spec::units::{Length, Unit};
 
-pub fn safety(spec: &Spec, findings: &mut Vec<Finding>) {
+pub fn safety(spec: &Spec, figures: &Figures, findings: &mut Vec<Finding>) {
     if safety::is_for_children(spec) {
-        let children = Children::of(spec);
+        let children = Children::of(spec, figures);
         for material in spec.materials.materials.iter().filter(|it| is_cord(it)) {
             children.cord(material, findings);
         }
     }
-    evidence(spec, findings);
+    evidence(spec, figures, findings);
 }
 
 /// Drawcords and toggles, and whatever is said to be where the rules on cords look.
@@ -38,6 +37,7 @@ fn cited(finding: Finding, rule: &Rule, sizes: &[&str]) -> Finding {
 /// The sizes of a child's garment that the rules on cords are for.
 struct Children<'a> {
     spec: &'a Spec,
+    figures: &'a Figures,
     us_hood_neck: Option<Vec<&'a str>>,
     us_waist: Option<Vec<&'a str>>,
     en_young: Option<Vec<&'a str>>,
@@ -45,17 +45,18 @@ struct Children<'a> {
 }
 
 impl<'a> Children<'a> {
-    fn of(spec: &'a Spec) -> Self {
+    fn of(spec: &'a Spec, figures: &'a Figures) -> Self {
         let header = &spec.header;
         let us = header.sold_in(Market::Us) && safety::is_upper_outerwear(spec);
         let en = header.sold_in(Market::Eu) || header.sold_in(Market::Uk);
         let sizes = |there: bool, band: &Band| there.then(|| band.sizes(spec)).flatten();
         Self {
             spec,
-            us_hood_neck: sizes(us, &safety::US_HOOD_NECK),
-            us_waist: sizes(us, &safety::US_WAIST),
-            en_young: sizes(en, &safety::EN_YOUNG),
-            en_older: sizes(en, &safety::EN_OLDER),
+            figures,
+            us_hood_neck: sizes(us, &figures.us_hood_neck),
+            us_waist: sizes(us, &figures.us_waist),
+            en_young: sizes(en, &figures.en_young),
+            en_older: sizes(en, &figures.en_older),
         }
     }
 
@@ -134,7 +135,7 @@ impl<'a> Children<'a> {
             findings.push(finding.fact("missing", Fact::field(field)));
         }
         if let Some(sizes) = us {
-            let (rule, most) = (&safety::US_CORDS, safety::US_CORD_MOST);
+            let (rule, most) = (&safety::US_CORDS, self.figures.us_cord);
             if let Some(free) = cord.free.filter(|free| free.nm > most) {
                 let finding = on(material, Code::CordLongUs).field("cord.free");
                 findings.push(cited(too_long(finding, free.nm, most), rule, sizes));
@@ -157,7 +158,7 @@ impl<'a> Children<'a> {
             let finding = on(material, Code::CordBackEu).field("cord.place");
             findings.push(cited(finding, rule, &en));
         }
-        if let Some(most) = safety::en_cord_most(place, self.en_young.is_some())
+        if let Some(most) = self.figures.en_cord(place, self.en_young.is_some())
             && let Some(free) = cord.free.filter(|free| free.nm > most)
         {
             let finding = on(material, Code::CordLongEu).field("cord.free");
@@ -183,17 +184,17 @@ fn too_long(finding: Finding, free: Length, most: Length) -> Finding {
 }
 
 /// Reports of tests that a market is likely to ask for, and that the material does not name.
-fn evidence(spec: &Spec, findings: &mut Vec<Finding>) {
+fn evidence(spec: &Spec, figures: &Figures, findings: &mut Vec<Finding>) {
     let header = &spec.header;
     let us = header.sold_in(Market::Us);
     let reach = header.sold_in(Market::Eu) || header.sold_in(Market::Uk);
     let children = safety::is_for_children(spec);
     let sizes = |there: bool, band: &Band| there.then(|| band.sizes(spec)).flatten();
-    let under_three = sizes(us && children, &safety::UNDER_THREE);
-    let up_to_twelve = sizes(us && children, &safety::UP_TO_TWELVE);
+    let under_three = sizes(us && children, &figures.under_three);
+    let up_to_twelve = sizes(us && children, &figures.up_to_twelve);
     let sleepwear = us && children && header.worn == Some(Worn::Sleepwear);
-    let small = sizes(sleepwear, &safety::SLEEPWEAR_SMALL);
-    let large = sizes(sleepwear, &safety::SLEEPWEAR_LARGE);
+    let small = sizes(sleepwear, &figures.sleepwear_small);
+    let large = sizes(sleepwear, &figures.sleepwear_large);
     let coloured = coloured(spec);
     for material in &spec.materials.materials {
         let mut lacks = |kind, code, rule: &Rule, sizes: &[&str]| {
@@ -228,7 +229,7 @@ fn evidence(spec: &Spec, findings: &mut Vec<Finding>) {
             } else if let Some(sizes) = &large {
                 let rule = &safety::US_SLEEPWEAR_LARGE;
                 lacks(kind, Code::EvidenceSleepwear, rule, sizes);
-            } else if us && !is_exempt(material) {
+            } else if us && !is_exempt(material, figures) {
                 lacks(
                     kind,
                     Code::EvidenceFlammability,
@@ -273,7 +274,7 @@ fn may_hold_lead(material: &Material) -> bool {
 
 /// Whether [`safety::US_FLAMMABILITY`] asks for no test of a fabric: from memory. A raised surface
 /// is always asked about.
-fn is_exempt(material: &Material) -> bool {
+fn is_exempt(material: &Material, figures: &Figures) -> bool {
     const FIBRES: [Fibre; 8] = [
         Fibre::Acrylic,
         Fibre::Modacrylic,
@@ -287,8 +288,8 @@ fn is_exempt(material: &Material) -> bool {
     let shares = &material.composition;
     let mut fibres = shares.iter().map(|share| share.fibre);
     let listed = !shares.is_empty() && fibres.all(|it| it.is_some_and(|it| FIBRES.contains(&it)));
-    let heavy = Decimal::new(safety::PLAIN_EXEMPT_TENTHS, 1);
-    let heavy = material.fabric.mass.is_some_and(|mass| mass >= heavy);
+    let heavy = material.fabric.mass;
+    let heavy = heavy.is_some_and(|mass| mass >= figures.us_plain_exempt);
     !material.fabric.raised && (heavy || listed)
 }
 

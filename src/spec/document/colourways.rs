@@ -63,6 +63,24 @@ impl Colourways {
     pub fn cell(&self, colourway: &ItemId, part: &ItemId) -> Option<&Cell> {
         self.cells.get(colourway)?.get(part)
     }
+
+    /// What a part is in a colourway once *dyed to match* is followed, with the part where that ends.
+    /// Nothing where a cell is empty or the matches lead round in a circle.
+    pub fn settled<'a>(
+        &'a self,
+        colourway: &ItemId,
+        part: &'a ItemId,
+    ) -> Option<(&'a ItemId, &'a Cell)> {
+        let mut part = part;
+        // In as many steps as there are parts it has either ended or gone round.
+        for _ in 0..=self.parts.len() {
+            match self.cell(colourway, part)? {
+                Cell::DyedToMatch { part: target } => part = target,
+                cell => return Some((part, cell)),
+            }
+        }
+        None
+    }
 }
 
 /// What one part is in one colourway.

@@ -94,7 +94,11 @@ fn attachment(found: &Fetchable) -> String {
     let name = found.name.rsplit(['/', '\\']).next().unwrap_or_default();
     let stem = name.rsplit_once('.').map_or(name, |(stem, _)| stem);
     let stem = if stem.is_empty() { "drawing" } else { stem };
-    let ending = Media::from_mime(&found.media_type).map_or("bin", Media::extension);
+    let ending = match Media::from_mime(&found.media_type) {
+        // A machine goes by the ending. Only what machines take: no ending that a desk opens.
+        Some(Media::Stitches) => stitch_ending(name),
+        known => known.map_or("bin", Media::extension),
+    };
     let plain: String = stem
         .chars()
         .map(|c| match c {
@@ -113,17 +117,44 @@ fn attachment(found: &Fetchable) -> String {
     format!("attachment; filename=\"{plain}.{ending}\"; filename*=UTF-8''{exact}.{ending}")
 }
 
+/// The endings that embroidery machines of all makes go by.
+const STITCHES: [&str; 8] = ["dst", "dsb", "exp", "hus", "jef", "pes", "vp3", "xxx"];
+
+fn stitch_ending(name: &str) -> &'static str {
+    let ending = name.rsplit_once('.').map_or("", |(_, ending)| ending);
+    let ending = ending.to_ascii_lowercase();
+    let known = STITCHES.iter().find(|it| **it == ending);
+    known.copied().unwrap_or(Media::Stitches.extension())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
     fn named(name: &str) -> String {
+        typed(name, Media::Svg)
+    }
+
+    fn typed(name: &str, media: Media) -> String {
         attachment(&Fetchable {
             digest: Digest::of(b""),
-            media_type: "image/svg+xml".to_owned(),
+            media_type: media.mime().to_owned(),
             name: name.to_owned(),
             taken: None,
         })
+    }
+
+    #[test]
+    fn stitches_keep_an_ending_that_a_machine_knows_and_no_other() {
+        for (name, ending) in [
+            ("emblem.DST", "dst"),
+            ("emblem.exe", "bin"),
+            ("emblem", "bin"),
+            ("emblem.dst.html", "bin"),
+        ] {
+            let said = typed(name, Media::Stitches);
+            assert!(said.ends_with(&format!(".{ending}")), "{name}: {said}");
+        }
     }
 
     #[test]

@@ -46,8 +46,8 @@ pub fn patch(t: Text, colourways: &Colourways, colourway: &ItemId, part: &ItemId
         Cell::DyedToMatch { part: other } => {
             let letter = colourways.parts.iter().find(|part| part.id == *other);
             let letter = letter.map_or("", |part| part.letter.as_str());
-            let fill = match colourways.cell(colourway, other) {
-                Some(Cell::Colour(colour)) => screen_colour(colour),
+            let fill = match colourways.settled(colourway, other) {
+                Some((_, Cell::Colour(colour))) => screen_colour(colour),
                 _ => None,
             };
             Patch {

@@ -18,8 +18,8 @@ use crate::exchange::refused::FindingKey;
 use crate::exchange::revision::{Frozen, Standing};
 use crate::exchange::signature::{Agreement, Subject, SubjectKind, agreement};
 use crate::language::Text;
-use crate::spec::check::check;
-use crate::spec::{Section, StyleId, Unit, grade};
+use crate::spec::check::check_by;
+use crate::spec::{Book, Section, StyleId, Unit, grade};
 use crate::store::{RevisionCard, Shared};
 use crate::web::cached::cached;
 use crate::web::frame::{Frame, name_or_erased};
@@ -250,7 +250,12 @@ fn accepted(t: Text, frozen: &Frozen) -> Vec<AcceptedLine> {
         return Vec::new();
     }
     let spec = &frozen.spec;
-    let findings = check(spec, &grade(spec));
+    // By the tables that it was published with.
+    let book = Book::corrected(frozen.corrections.clone());
+    let findings = match &book {
+        Ok(book) => check_by(book, spec, &grade(spec)),
+        Err(_) => check_by(Book::shipped(), spec, &grade(spec)),
+    };
     let lines = frozen.accepted.iter().map(|accepted| {
         let key = FindingKey {
             code: accepted.code.clone(),

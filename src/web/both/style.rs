@@ -160,7 +160,8 @@ async fn style(
             let differs = newest.is_none_or(|newest| newest.frozen.spec != draft.spec);
             let from = store.copied_from(&review).await?;
             let start = store.is_start(&review).await?;
-            let looked = Looked::through(&draft.spec, newest);
+            let book = store.book(&review).await?;
+            let looked = Looked::through(&book, &draft.spec, newest);
             (Some(looked.progress), differs, from, start)
         }
         Err(_) => (None, false, None, false),

@@ -10,4 +10,5 @@ pub mod round;
 pub mod publish;
 pub mod starts;
 pub mod styles;
+pub mod tables;
 pub mod wordings;

@@ -172,8 +172,9 @@ impl Everything {
         let threads = app.store.threads(&read).await?;
         let shares = app.store.shares(&read).await?;
         let newest = app.store.newest(&read).await?;
+        let book = app.store.book(permit).await?;
         Ok(Self {
-            looked: Looked::through(&draft.spec, newest.as_ref()),
+            looked: Looked::through(&book, &draft.spec, newest.as_ref()),
             draft,
             newest,
             agreed: threads

@@ -24,6 +24,7 @@ fn frozen(spec: Spec) -> Frozen {
         decimal: DecimalSign::Point,
         files: BTreeSet::new(),
         rules: 1,
+        corrections: Vec::new(),
     }
 }
 

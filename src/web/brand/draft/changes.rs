@@ -56,7 +56,8 @@ pub async fn show(
     let cards = app.store.revision_cards(&read).await?;
     let newest = app.store.newest(&read).await?;
     let spec = &draft.spec;
-    let looked = Looked::through(spec, newest.as_ref());
+    let book = app.store.book(&may.permit).await?;
+    let looked = Looked::through(&book, spec, newest.as_ref());
     let wanted = against.since.or(newest.as_ref().map(|it| it.number));
     let (since, groups) = match wanted {
         None => (None, Vec::new()),

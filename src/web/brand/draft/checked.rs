@@ -67,7 +67,8 @@ pub async fn answer(
         });
     };
     let newest = app.store.newest(&permit.also()?).await?;
-    let looked = Looked::through(spec, newest.as_ref());
+    let book = app.store.book(permit).await?;
+    let looked = Looked::through(&book, spec, newest.as_ref());
     let mut progress = looked.progress;
     progress.place(t, &app.store.others_here(permit).await?);
     page(&CheckedPage {

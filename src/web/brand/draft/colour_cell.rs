@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::rows::at;
 use crate::language::Text;
 use crate::spec::ItemId;
+use crate::spec::colour::{Screen, shown};
 use crate::spec::document::{Cell, Colour, Colourways};
 use crate::web::form::{Errors, Fields};
 
@@ -18,6 +19,11 @@ pub fn match_value(part: &str) -> String {
     format!("{MATCH}{part}")
 }
 
+/// The key of the part that a choice says to match.
+pub fn matched(kind: &str) -> Option<&str> {
+    kind.strip_prefix(MATCH)
+}
+
 /// What one part is in one colourway, as text.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct CellText {
@@ -25,7 +31,8 @@ pub struct CellText {
     pub kind: String,
     pub name: String,
     pub reference: String,
-    pub screen: String,
+    /// Nothing where no field stands for it, because it is computed from a reading.
+    pub screen: Option<String>,
 }
 
 /// The cells by the keys of their colourway and part; a cell that is not there is blank.
@@ -60,9 +67,9 @@ impl Cells {
             kind: line("kind"),
             name: line("name"),
             reference: line("reference"),
-            screen: line("screen"),
+            screen: fields.has(&at(&place, "screen")).then(|| line("screen")),
         };
-        if cell != CellText::default() {
+        if !cell.is_blank() {
             self.0.insert((colourway.to_owned(), part.to_owned()), cell);
         }
     }
@@ -82,7 +89,8 @@ impl Cells {
     }
 
     /// What a cell says, with the ids of the parts by their keys. A cell without a choice in which
-    /// something is written is a colour; what the form does not show of one stays as it is in `old`.
+    /// something is written is a colour; what the form does not show of one stays as it is in `old`,
+    /// as long as it is the same colour.
     pub fn cell(
         &self,
         t: Text,
@@ -97,7 +105,7 @@ impl Cells {
             NONE => return Some(Cell::None {}),
             NATURAL => return Some(Cell::Natural {}),
             kind => {
-                if let Some(key) = kind.strip_prefix(MATCH) {
+                if let Some(key) = matched(kind) {
                     // A part that was removed stays named: the checks tell of it.
                     let id = ids.get(key).cloned();
                     let part = id.unwrap_or_else(|| ItemId::new(key));
@@ -105,20 +113,20 @@ impl Cells {
                 }
             }
         }
-        if cell == CellText::default() {
+        if cell.is_blank() {
             return None;
         }
-        let screen = match screen(&cell.screen) {
-            Ok(screen) => screen,
-            Err(()) => {
-                let place = at(&at(colourway, part), "screen");
-                errors.add(place, t.say("error-screen").with("typed", &cell.screen));
-                None
-            }
-        };
         let old = match old {
-            Some(Cell::Colour(colour)) => colour.clone(),
+            Some(Cell::Colour(old)) => cell.begun_from(old),
             _ => Colour::default(),
+        };
+        let screen = match &cell.screen {
+            None => old.screen.clone(),
+            Some(typed) => screen(typed).unwrap_or_else(|()| {
+                let place = at(&at(colourway, part), "screen");
+                errors.add(place, t.say("error-screen").with("typed", typed));
+                None
+            }),
         };
         Some(Cell::Colour(Colour {
             name: cell.name,
@@ -130,6 +138,33 @@ impl Cells {
 }
 
 impl CellText {
+    fn is_blank(&self) -> bool {
+        let texts = [&self.kind, &self.name, &self.reference];
+        let screen = self.screen.as_deref().unwrap_or_default();
+        texts.iter().all(|text| text.is_empty()) && screen.is_empty()
+    }
+
+    /// What is still true of a colour that was there before. Reading, photograph and lab dip are of
+    /// one reference on one cloth: another reference, or without any another name, begins anew.
+    fn begun_from(&self, old: &Colour) -> Colour {
+        let differ = |one: &str, other: &str| {
+            let both = !one.trim().is_empty() && !other.trim().is_empty();
+            both && one.trim().to_lowercase() != other.trim().to_lowercase()
+        };
+        let another = match (old.reference.is_empty(), self.reference.is_empty()) {
+            (true, true) => differ(&old.name, &self.name),
+            _ => differ(&old.reference, &self.reference),
+        };
+        if another {
+            Colour {
+                substrate: old.substrate.clone(),
+                ..Colour::default()
+            }
+        } else {
+            old.clone()
+        }
+    }
+
     fn of(cell: &Cell) -> CellText {
         let kind = |kind: String| CellText {
             kind,
@@ -143,29 +178,29 @@ impl CellText {
                 kind: COLOUR.to_owned(),
                 name: colour.name.clone(),
                 reference: colour.reference.clone(),
-                screen: colour.screen.clone().unwrap_or_default(),
+                screen: match shown(colour) {
+                    Some(shown) if shown.computed => None,
+                    _ => Some(colour.screen.clone().unwrap_or_default()),
+                },
             },
         }
     }
 }
 
 /// `#rrggbb`, from what people type of it.
-fn screen(typed: &str) -> Result<Option<String>, ()> {
+pub fn screen(typed: &str) -> Result<Option<String>, ()> {
     if typed.is_empty() {
         return Ok(None);
     }
-    let digits = typed.trim_start_matches('#');
-    if digits.len() == 6 && digits.bytes().all(|byte| byte.is_ascii_hexdigit()) {
-        Ok(Some(format!("#{}", digits.to_ascii_lowercase())))
-    } else {
-        Err(())
-    }
+    let screen = Screen::read(typed).map_err(|_| ())?;
+    Ok(Some(screen.to_string()))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::language::Language;
+    use crate::spec::document::Approval;
     use crate::spec::example::half_zip;
     use crate::spec::{Digest, Spec};
 
@@ -188,6 +223,46 @@ mod tests {
             cells.cell(t, "colourway-ink", "part-9", &ids, None, &mut errors),
             None
         );
+    }
+
+    #[test]
+    fn another_reference_begins_without_what_was_known_of_the_first() {
+        let old = Colour {
+            name: "Ink".to_owned(),
+            reference: "Book A 104".to_owned(),
+            substrate: "fleece".to_owned(),
+            approval: Some(Approval::Approved),
+            photo: Some(Digest::of(b"dyed")),
+            ..Colour::default()
+        };
+        let with = |name: &str, reference: &str| {
+            let text = CellText {
+                name: name.to_owned(),
+                reference: reference.to_owned(),
+                ..CellText::default()
+            };
+            text.begun_from(&old)
+        };
+        let kept = [("Night", "book a 104"), ("Ink", "")];
+        for (name, reference) in kept {
+            assert_eq!(with(name, reference), old, "{name} {reference}");
+        }
+        let anew = with("Ink", "Book A 105");
+        assert_eq!((anew.approval, anew.photo), (None, None));
+        assert_eq!(anew.substrate, "fleece");
+        // Without references it is the name that tells one from another.
+        let unreferenced = Colour {
+            reference: String::new(),
+            ..old.clone()
+        };
+        let named = |name: &str| {
+            let text = CellText {
+                name: name.to_owned(),
+                ..CellText::default()
+            };
+            text.begun_from(&unreferenced).approval
+        };
+        assert_eq!((named("ink "), named("Moss")), (old.approval, None));
     }
 
     #[test]

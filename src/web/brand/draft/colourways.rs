@@ -4,11 +4,15 @@ use std::collections::BTreeMap;
 
 use askama::Template;
 
-use super::colour_cell::{COLOUR, Cells, NATURAL, NONE, match_value};
+use super::colour_cell::{COLOUR, CellText, Cells, NATURAL, NONE, match_value};
+use super::colourway_number::ColourwayNumbers;
 use super::rows::{self, Press};
+use super::strip::{Strip, strips};
 use super::{SectionPage, Sent};
 use crate::language::Text;
-use crate::spec::document::{Colourway, Colourways, Part};
+use crate::spec::colour::shown;
+use crate::spec::document::{Cell, Colourway, Colourways, Part};
+use crate::spec::units::DecimalSign;
 use crate::spec::{ItemId, Spec};
 use crate::web::both::patch::{Patch, Shape, patch};
 use crate::web::form::{Errors, Fields};
@@ -28,6 +32,7 @@ struct ColourwaysPage {
     frame: Frame,
     page: SectionPage,
     typed: Typed,
+    strips: Vec<Strip>,
     /// What can be read of it, for the patches; a new row's key stands for its id.
     shown: Colourways,
     errors: Errors,
@@ -41,11 +46,15 @@ struct Typed {
 }
 
 /// A part with its letter, or a colourway with its code.
-#[derive(Clone)]
+#[derive(Clone, Default)]
 struct Head {
     key: String,
     label: String,
     name: String,
+    /// Of a colourway; parts have none.
+    number: String,
+    /// The number that a new colourway gets when none is typed.
+    proposed: String,
 }
 
 impl Head {
@@ -53,7 +62,7 @@ impl Head {
         Head {
             key: rows::new_key(n),
             label,
-            name: String::new(),
+            ..Head::default()
         }
     }
 
@@ -63,6 +72,11 @@ impl Head {
 
     fn at(&self, field: &str) -> String {
         rows::at(&self.key, field)
+    }
+
+    /// Code and name.
+    fn called(&self) -> String {
+        format!("{} {}", self.label, self.name).trim().to_owned()
     }
 
     /// The choice of being dyed to match this part.
@@ -77,11 +91,14 @@ impl Typed {
             key: part.id.to_string(),
             label: part.letter.clone(),
             name: part.name.clone(),
+            ..Head::default()
         };
         let colourway = |colourway: &Colourway| Head {
             key: colourway.id.to_string(),
             label: colourway.code.clone(),
             name: colourway.name.clone(),
+            number: colourway.number.clone(),
+            ..Head::default()
         };
         Typed {
             parts: colourways.parts.iter().map(part).collect(),
@@ -101,6 +118,8 @@ impl Typed {
             let head = |key: String| Head {
                 label: fields.line(t, &rows::at(&key, label), errors),
                 name: fields.line(t, &rows::at(&key, "name"), errors),
+                number: fields.line(t, &rows::at(&key, "number"), errors),
+                proposed: String::new(),
                 key,
             };
             Ok(keys.into_iter().map(head).collect())
@@ -146,6 +165,46 @@ impl Typed {
         kept
     }
 
+    /// Gives new colourways the numbers that the scheme proposes for them, where none is typed, and
+    /// says what is wrong with those that are.
+    fn number(
+        &mut self,
+        t: Text,
+        numbers: &ColourwayNumbers,
+        old: &Colourways,
+        errors: &mut Errors,
+    ) {
+        for at in 0..self.colourways.len() {
+            let others = || {
+                let others = self.colourways.iter().enumerate();
+                let others = others.filter(|(other, _)| *other != at);
+                others.map(|(_, head)| head.number.as_str())
+            };
+            let head = &self.colourways[at];
+            if head.is_new() && head.number.is_empty() {
+                let next = numbers.next(others());
+                self.colourways[at].number = next.unwrap_or_default();
+                continue;
+            }
+            let before = old.colourways.iter().find(|it| it.id.as_str() == head.key);
+            let before = before.map_or("", |it| it.number.as_str());
+            if let Some(wrong) = numbers.wrong(t, &head.number, before, others()) {
+                errors.add(head.at("number"), wrong);
+            }
+        }
+    }
+
+    /// Shows in the empty columns which numbers are next.
+    fn propose(&mut self, numbers: &ColourwayNumbers) {
+        let mut taken: Vec<String> = self.colourways.iter().map(|it| it.number.clone()).collect();
+        for head in self.colourways.iter_mut().filter(|head| head.is_new()) {
+            if let Some(next) = numbers.next(taken.iter().map(String::as_str)) {
+                head.proposed = next.clone();
+                taken.push(next);
+            }
+        }
+    }
+
     /// The section, with the id of each key. What the form does not show stays as it is in `old`.
     fn document(
         &self,
@@ -159,7 +218,10 @@ impl Typed {
             .map(|head| (head.key.as_str(), id(&head.key)))
             .collect();
         let mut section = Colourways::default();
-        for Head { key, label, name } in &self.parts {
+        for Head {
+            key, label, name, ..
+        } in &self.parts
+        {
             let id = &ids[key.as_str()];
             section.parts.push(Part {
                 id: id.clone(),
@@ -167,13 +229,21 @@ impl Typed {
                 name: name.clone(),
             });
         }
-        for Head { key, label, name } in &self.colourways {
+        for Head {
+            key,
+            label,
+            name,
+            number,
+            ..
+        } in &self.colourways
+        {
             let id = &ids[key.as_str()];
             let known = old.colourways.iter().find(|it| it.id == *id).cloned();
             section.colourways.push(Colourway {
                 id: id.clone(),
                 code: label.clone(),
                 name: name.clone(),
+                number: number.clone(),
                 ..known.unwrap_or_default()
             });
             let cells = self.parts.iter().filter_map(|part| {
@@ -200,22 +270,87 @@ fn letters_after(parts: &[Head]) -> impl Iterator<Item = String> + use<> {
     (last.saturating_add(1)..).map(|number| format!("P{number}"))
 }
 
+/// Puts another colourway after this one: all of its cells, with a number of its own. Gives its id.
+fn copy(
+    t: Text,
+    numbers: &ColourwayNumbers,
+    section: &mut Colourways,
+    of: &ItemId,
+    id: ItemId,
+) -> Option<ItemId> {
+    let all = &section.colourways;
+    let at = all.iter().position(|it| it.id == *of)?;
+    let name = match all[at].name.as_str() {
+        "" => all[at].code.as_str(),
+        name => name,
+    };
+    let copy = Colourway {
+        id: id.clone(),
+        code: String::new(),
+        name: t
+            .say("colourway-copied-name")
+            .with("name", name)
+            .to_string(),
+        number: numbers
+            .next(all.iter().map(|it| it.number.as_str()))
+            .unwrap_or_default(),
+        pieces: None,
+    };
+    section.colourways.insert(at + 1, copy);
+    if let Some(cells) = section.cells.get(of).cloned() {
+        section.cells.insert(id.clone(), cells);
+    }
+    Some(id)
+}
+
 impl ColourwaysPage {
-    fn new(who: &Who, around: SectionPage, typed: Typed, errors: Errors) -> ColourwaysPage {
-        let shown = typed.document(
-            who.t,
-            &Colourways::default(),
-            |key| ItemId::new(key),
-            &mut Errors::default(),
-        );
+    fn new(
+        who: &Who,
+        around: SectionPage,
+        typed: Typed,
+        old: &Colourways,
+        errors: Errors,
+    ) -> ColourwaysPage {
+        let shown = typed.document(who.t, old, |key| ItemId::new(key), &mut Errors::default());
         ColourwaysPage {
             t: who.t,
             frame: who.frame(),
             page: around,
+            strips: strips(who.t, &shown),
             typed,
             shown,
             errors,
         }
+    }
+
+    /// Whether the cell has a page of its own: what is not saved has none.
+    fn opens(&self, colourway: &Head, part: &Head) -> bool {
+        !colourway.is_new() && !part.is_new()
+    }
+
+    /// What stands in the field of the screen value; nothing where it is computed from a reading. A
+    /// cell that is not a colour has the field for when it becomes one.
+    fn screen(&self, colourway: &Head, part: &Head, cell: &CellText) -> Option<String> {
+        let ids = (ItemId::new(&*colourway.key), ItemId::new(&*part.key));
+        let computed = match self.shown.cell(&ids.0, &ids.1) {
+            Some(Cell::Colour(colour)) => shown(colour).is_some_and(|it| it.computed),
+            _ => false,
+        };
+        (!computed).then(|| cell.screen.clone().unwrap_or_default())
+    }
+
+    /// What the cell holds beside what its fields show.
+    fn more(&self, colourway: &Head, part: &Head) -> Vec<String> {
+        let ids = (ItemId::new(&*colourway.key), ItemId::new(&*part.key));
+        let Some(Cell::Colour(colour)) = self.shown.cell(&ids.0, &ids.1) else {
+            return Vec::new();
+        };
+        let none = Spec::default();
+        let mut more = self.t.words(&none, DecimalSign::Point).colour(colour);
+        if colour.photo.is_some() {
+            more.push(self.t.say("colour-photo").to_string());
+        }
+        more
     }
 
     fn patch(&self, colourway: &Head, part: &Head) -> Patch {
@@ -250,7 +385,13 @@ impl ColourwaysPage {
     }
 }
 
-pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer {
+pub fn show(
+    who: &Who,
+    around: SectionPage,
+    numbers: &ColourwayNumbers,
+    spec: &Spec,
+    more: usize,
+) -> Answer {
     let mut typed = Typed::of(&spec.colourways);
     let spare = match typed.parts.len() {
         0 => rows::FIRST,
@@ -271,7 +412,15 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, more: usize) -> Answer 
     typed
         .colourways
         .extend(keys.map(|n| Head::spare(n, String::new())));
-    page(&ColourwaysPage::new(who, around, typed, Errors::default()))
+    typed.propose(numbers);
+    let old = &spec.colourways;
+    page(&ColourwaysPage::new(
+        who,
+        around,
+        typed,
+        old,
+        Errors::default(),
+    ))
 }
 
 pub async fn save(sent: Sent) -> Answer {
@@ -279,19 +428,30 @@ pub async fn save(sent: Sent) -> Answer {
     let fields = &sent.form.fields;
     let press = Press::of(fields);
     let mut errors = Errors::default();
-    let typed = Typed::read(t, fields, &press, &mut errors)?;
+    let mut typed = Typed::read(t, fields, &press, &mut errors)?;
+    let old = &sent.draft.spec.colourways;
+    let style = &sent.draft.spec.header.number;
+    let numbers = ColourwayNumbers::read(&sent.app, &sent.who, style).await?;
     let world = sent.app.store.world();
     let mut spec = sent.draft.spec.clone();
-    let kept = typed.without_blank();
-    spec.colourways = kept.document(
-        t,
-        &sent.draft.spec.colourways,
-        |key| rows::id(key, world),
-        &mut errors,
-    );
+    let mut kept = typed.without_blank();
+    kept.number(t, &numbers, old, &mut errors);
+    spec.colourways = kept.document(t, old, |key| rows::id(key, world), &mut errors);
     if errors.is_empty() {
-        return go(&sent.keep(&spec, &press.then()).await?);
+        let copied = match &press {
+            Press::Copy(of) => {
+                let (of, id) = (ItemId::new(&**of), ItemId::new(world.id()));
+                copy(t, &numbers, &mut spec.colourways, &of, id)
+            }
+            _ => None,
+        };
+        let then = match copied {
+            Some(id) => format!("#row-{id}"),
+            None => press.then(),
+        };
+        return go(&sent.keep(&spec, &then).await?);
     }
+    typed.propose(&numbers);
     let around = sent.around().await?;
-    page_again(&ColourwaysPage::new(&sent.who, around, typed, errors))
+    page_again(&ColourwaysPage::new(&sent.who, around, typed, old, errors))
 }

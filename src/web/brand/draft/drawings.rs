@@ -10,7 +10,7 @@ use askama::Template;
 
 use self::marked::{Circle, Line, Mark};
 use super::rows::{self, Press};
-use super::{SectionPage, Sent};
+use super::{SectionPage, Sent, told};
 use crate::files::{RenderError, Warning};
 use crate::language::Text;
 use crate::spec::document::{Drawing, View};
@@ -221,7 +221,6 @@ impl Row {
 
 /// `told` is what the address says of the files that came with the form before.
 pub fn show(who: &Who, around: SectionPage, spec: &Spec, told: &str) -> Answer {
-    let told = told.split('.').filter_map(|code| warning(who.t, code));
     page(&DrawingsPage {
         t: who.t,
         frame: who.frame(),
@@ -230,7 +229,7 @@ pub fn show(who: &Who, around: SectionPage, spec: &Spec, told: &str) -> Answer {
         points: points_of(spec),
         others: others_of(who.t, spec),
         refused: Vec::new(),
-        told: told.collect(),
+        told: told::sentences(who.t, told),
         files_again: false,
         errors: Errors::default(),
     })
@@ -302,7 +301,7 @@ pub async fn save(mut sent: Sent) -> Answer {
         drawing.blow_ups.retain(|it| kept.contains(&it.drawing));
     }
     let newest = spec.drawings.drawings.last().map(|last| last.id.clone());
-    let codes: Vec<&str> = taken.warned.into_iter().map(code).collect();
+    let codes: Vec<&str> = taken.warned.into_iter().map(told::code).collect();
     let then = match (codes.is_empty(), taken.added, newest) {
         // At the top of the page, where it is said.
         (false, ..) => format!("&told={}", codes.join(".")),
@@ -323,10 +322,7 @@ pub async fn save(mut sent: Sent) -> Answer {
         points: points_of(&draft.spec),
         others: others_of(t, &draft.spec),
         refused: taken.refused,
-        told: codes
-            .into_iter()
-            .filter_map(|code| warning(t, code))
-            .collect(),
+        told: told::sentences(t, &codes.join(".")),
         files_again: false,
         errors: Errors::default(),
     })
@@ -414,25 +410,4 @@ fn view(name: &str, rows: &[Row]) -> View {
         Some((_, view)) => *view,
         None => missing.next().unwrap_or(View::Detail),
     }
-}
-
-/// As it stands in the address of the next page.
-fn code(warning: Warning) -> &'static str {
-    match warning {
-        Warning::LiveText => "live-text",
-        Warning::TextLost => "text-lost",
-        Warning::LinkedPictures => "linked",
-        Warning::EmbeddedPictures => "embedded",
-    }
-}
-
-fn warning(t: Text, code: &str) -> Option<String> {
-    let sentence = match code {
-        "live-text" => t.say("drawings-live-text"),
-        "text-lost" => t.say("drawings-text-lost"),
-        "linked" => t.say("drawings-linked"),
-        "embedded" => t.say("drawings-embedded"),
-        _ => return None,
-    };
-    Some(sentence.to_string())
 }

@@ -9,7 +9,7 @@ use serde_json::{Map, Value as Json, json};
 use super::beside::Beside;
 use super::rows::{self, Press};
 use super::typed::{Desk, Input, Node, Reader};
-use super::{SectionPage, Sent};
+use super::{SectionPage, Sent, told};
 use crate::access::act;
 use crate::language::Text;
 use crate::spec::Spec;
@@ -94,6 +94,8 @@ struct ListedPage {
     lists: Vec<Table>,
     /// The section worked out, where it can be.
     beside: Option<String>,
+    /// What is to be said of files that came with the form before.
+    told: Vec<String>,
     errors: Errors,
 }
 
@@ -223,7 +225,15 @@ pub fn own_nodes(desk: Desk<'_>, section: Section) -> Vec<Node> {
     desk.nodes("", &own(section), Some(&content))
 }
 
-pub fn show(who: &Who, around: SectionPage, beside: &Beside, spec: &Spec, more: usize) -> Answer {
+/// `told` is what the address says of the files that came with the form before.
+pub fn show(
+    who: &Who,
+    around: SectionPage,
+    beside: &Beside,
+    spec: &Spec,
+    more: usize,
+    told: &str,
+) -> Answer {
     let errors = Errors::default();
     let desk = Desk {
         t: who.t,
@@ -239,6 +249,7 @@ pub fn show(who: &Who, around: SectionPage, beside: &Beside, spec: &Spec, more: 
         own: own_nodes(desk, section),
         lists: made(desk, section, more),
         page: around,
+        told: told::sentences(who.t, told),
         errors,
     })
 }
@@ -275,6 +286,7 @@ pub async fn save(sent: Sent) -> Answer {
         page: sent.around().await?,
         own,
         lists,
+        told: Vec::new(),
         errors,
     })
 }

@@ -5,7 +5,9 @@
 
 mod beside;
 mod drawings;
+pub mod colour;
 mod colour_cell;
+mod colourway_number;
 mod colourways;
 pub mod changes;
 mod checked;
@@ -24,6 +26,8 @@ pub mod progress;
 pub mod regrade;
 mod rows;
 mod sizes;
+mod strip;
+mod told;
 mod typed;
 mod written;
 
@@ -32,6 +36,7 @@ use axum::http::HeaderMap;
 use serde::Deserialize;
 
 use self::checked::Trial;
+use self::colourway_number::ColourwayNumbers;
 use self::here::Here;
 use self::progress::{Line, Looked, Progress};
 use crate::access::{StylePermit, act};
@@ -90,7 +95,8 @@ impl SectionPage {
     ) -> Result<SectionPage, Problem> {
         let spec = &draft.spec;
         let newest = app.store.newest(&permit.also()?).await?;
-        let looked = Looked::through(spec, newest.as_ref());
+        let book = app.store.book(permit).await?;
+        let looked = Looked::through(&book, spec, newest.as_ref());
         let writes = permit.also::<act::Write>().ok();
         let last = app.store.last_save(permit, section).await?;
         let last = last.map(|save| Last {
@@ -189,22 +195,24 @@ pub async fn show(
     let draft = app.store.draft(&may.permit).await?;
     let around = SectionPage::new(&app, may.who.t, &may.permit, section, &draft).await?;
     let more = wish.more.map_or(0, usize::from);
+    let told = wish.told.unwrap_or_default();
     match section {
         Section::Header => header::show(&may.who, around, &draft),
         Section::Sizes => sizes::show(&may.who, around, &draft.spec, more),
-        Section::Drawings => {
-            let told = wish.told.unwrap_or_default();
-            drawings::show(&may.who, around, &draft.spec, &told)
-        }
+        Section::Drawings => drawings::show(&may.who, around, &draft.spec, &told),
         Section::Points => points::show(&app, &may.who, around, &draft, more).await,
-        Section::Colourways => colourways::show(&may.who, around, &draft.spec, more),
+        Section::Colourways => {
+            let style = &draft.spec.header.number;
+            let numbers = ColourwayNumbers::read(&app, &may.who, style).await?;
+            colourways::show(&may.who, around, &numbers, &draft.spec, more)
+        }
         Section::Materials
         | Section::Construction
         | Section::Artwork
         | Section::Labels
         | Section::Packing => {
             let beside = beside::Beside::of(&app, may.who.t, &may.permit).await?;
-            listed::show(&may.who, around, &beside, &draft.spec, more)
+            listed::show(&may.who, around, &beside, &draft.spec, more, &told)
         }
     }
 }

@@ -10,8 +10,9 @@ use super::beside::Beside;
 use super::checked::{self, Trial};
 use super::listed::{Shapes, id_of, section_of, with_section};
 use super::typed::{Desk, Node, Reader};
-use super::{SectionPage, Sent, rows};
+use super::{SectionPage, Sent, rows, told};
 use crate::access::act;
+use crate::files::{Media, Warning};
 use crate::language::Text;
 use crate::spec::document::*;
 use crate::spec::{ItemId, Spec};
@@ -20,6 +21,7 @@ use crate::web::frame::Frame;
 use crate::web::may::MayOn;
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
+use crate::web::upload::Drawn;
 use crate::web::{App, refusal, upload};
 
 #[derive(Template)]
@@ -162,11 +164,15 @@ async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
     let mut errors = Errors::default();
     let (t, form) = (sent.who.t, &sent.form.fields);
     let mut item = one.typed(t, &sent.draft.spec, &id, form, &mut errors);
-    take_files(&mut sent, &id, &one.shapes, &mut item, &mut errors).await?;
+    let told = take_files(&mut sent, &id, &one, &mut item, &mut errors).await?;
     let spec = one.put(&sent.draft.spec, item);
     if errors.is_empty() {
         let spec = spec?;
-        let then = format!("#row-{id}");
+        let then = match told.is_empty() {
+            true => format!("#row-{id}"),
+            // At the top of the page, where it is said.
+            false => format!("&told={}", told.join(".")),
+        };
         return go(&sent.keep(&spec, &then).await?);
     }
     let desk = Desk {
@@ -207,42 +213,79 @@ pub async fn preview(
     Ok(Html(beside.ok_or(Problem::NotFound)?).into_response())
 }
 
-/// Keeps the originals that came with the form, each for the field that it was chosen in.
+/// Keeps the originals that came with the form, each for the field that it was chosen in. Gives what
+/// is to be said of them, in codes.
 async fn take_files(
     sent: &mut Sent,
     id: &ItemId,
-    shapes: &Shapes,
+    one: &One,
     item: &mut Map<String, Json>,
     errors: &mut Errors,
-) -> Result<(), Problem> {
+) -> Result<Vec<&'static str>, Problem> {
+    let mut codes = Vec::new();
+    let mut unseen = false;
     for brought in std::mem::take(&mut sent.form.uploads) {
         let field = brought.field.clone();
-        let known = shapes
-            .iter()
-            .find(|(name, shape)| *shape == Shape::File && rows::at(id.as_str(), name) == field);
+        let mut files = one.shapes.iter().filter(|(_, it)| *it == Shape::File);
+        let known = files.find(|(name, _)| rows::at(id.as_str(), name) == field);
         let Some((name, _)) = known else {
             return Err(Problem::BadForm);
         };
-        match upload::drawing(&sent.app, &sent.permit, brought).await {
+        let is_original = one.list == "artworks" && *name == "file";
+        let taken = if is_original {
+            let stitches = item.get("form") == Some(&json!(ArtworkForm::Stitches));
+            upload::original(&sent.app, &sent.permit, brought, stitches).await
+        } else {
+            upload::drawing(&sent.app, &sent.permit, brought).await
+        };
+        match taken {
             Ok(drawn) => {
                 item.insert((*name).to_owned(), json!(drawn.file));
-                // What an SVG is measured in are no pixels.
-                let pixels = [
-                    ("pixels_across", drawn.width),
-                    ("pixels_down", drawn.height),
-                ];
-                for (field, count) in pixels.into_iter().filter(|_| *name == "file") {
-                    item.remove(field);
-                    if drawn.raster {
-                        item.insert(field.to_owned(), json!(count));
-                    }
+                if is_original {
+                    original(&drawn, item);
+                    unseen = drawn.width == 0;
                 }
+                let said = drawn.warnings.iter().copied().map(told::code);
+                codes.extend(said.filter(|_| *name != "preview"));
             }
             Err(Problem::Upload(why)) => errors.add(field, refusal::upload(sent.who.t, &why)),
             Err(other) => return Err(other),
         }
     }
-    Ok(())
+    if unseen && !item.contains_key("preview") {
+        codes.push(told::NOT_SHOWN);
+    }
+    codes.sort_unstable();
+    codes.dedup();
+    Ok(codes)
+}
+
+/// What a new original tells of its artwork.
+fn original(drawn: &Drawn, item: &mut Map<String, Json>) {
+    item.remove("pixels_across");
+    item.remove("pixels_down");
+    let form = match drawn.media {
+        Media::Svg => ArtworkForm::Vector,
+        Media::Stitches => ArtworkForm::Stitches,
+        // Either may be in it.
+        Media::Pdf | Media::Eps => return,
+        Media::Jpeg | Media::Png | Media::Webp | Media::Heic => ArtworkForm::Raster,
+    };
+    item.insert("form".to_owned(), json!(form));
+    if form == ArtworkForm::Raster {
+        // What an SVG is measured in are no pixels.
+        item.insert("pixels_across".to_owned(), json!(drawn.width));
+        item.insert("pixels_down".to_owned(), json!(drawn.height));
+    }
+    if drawn.media == Media::Svg {
+        // Embedded pictures travel with the original: it is only here that they are not shown.
+        let harms = |it: &Warning| *it != Warning::EmbeddedPictures;
+        let unsafe_text = drawn.warnings.iter().any(harms);
+        item.remove("unsafe_text");
+        if unsafe_text {
+            item.insert("unsafe_text".to_owned(), json!(true));
+        }
+    }
 }
 
 /// Whether an item's field is to be mended on the item's own page: all of them where a section has
@@ -262,7 +305,7 @@ pub fn has_page(section: Section, field: Option<&str>) -> bool {
 }
 
 const IN_SIZE: [&str; 2] = ["body", "ages"];
-const IN_COLOURWAY: [&str; 2] = ["number", "pieces"];
+const IN_COLOURWAY: [&str; 1] = ["pieces"];
 const IN_POINT: [&str; 7] = [
     "measure",
     "part",

@@ -8,7 +8,7 @@ use crate::spec::chart::Chart;
 use crate::spec::check::{Finding, Severity};
 use crate::spec::document::{Held, Section};
 use crate::spec::units::{DecimalSign, Unit};
-use crate::spec::{Spec, StyleId, check, grade};
+use crate::spec::{Book, Spec, StyleId, check_by, grade};
 use crate::store::{Present, Revision};
 use crate::web::frame::name_or_erased;
 
@@ -49,10 +49,10 @@ pub struct Looked {
 }
 
 impl Looked {
-    /// Looks a draft through, and compares it with the newest revision.
-    pub fn through(spec: &Spec, newest: Option<&Revision>) -> Looked {
+    /// Looks a draft through by the tables in force, and compares it with the newest revision.
+    pub fn through(book: &Book, spec: &Spec, newest: Option<&Revision>) -> Looked {
         let grades = grade(spec);
-        let findings = check(spec, &grades);
+        let findings = check_by(book, spec, &grades);
         let chart = grades.chart(spec);
         let now = Version {
             spec,

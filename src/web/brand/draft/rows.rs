@@ -47,6 +47,8 @@ pub enum Press {
     Down(String),
     /// Letters anew, in the order of the rows.
     Letter,
+    /// Another one like this one.
+    Copy(String),
 }
 
 impl Press {
@@ -54,6 +56,7 @@ impl Press {
         match fields.text("do").split_once(' ') {
             Some(("up", key)) => Press::Up(key.to_owned()),
             Some(("down", key)) => Press::Down(key.to_owned()),
+            Some(("copy", key)) => Press::Copy(key.to_owned()),
             _ if fields.text("do") == "add" => Press::Add,
             _ if fields.text("do") == "letter" => Press::Letter,
             _ => Press::Save,
@@ -67,7 +70,7 @@ impl Press {
             Press::Add => format!("&more={MORE}#row-{}", new_key(1)),
             // Only an item's own key: it goes into an address.
             Press::Up(key) | Press::Down(key) if is_key(key) => format!("#row-{key}"),
-            Press::Up(_) | Press::Down(_) => String::new(),
+            Press::Up(_) | Press::Down(_) | Press::Copy(_) => String::new(),
         }
     }
 }
@@ -97,7 +100,7 @@ pub fn keys(fields: &Fields, list: &str, press: &Press) -> Result<Vec<String>, P
                 keys.swap(from, from + 1);
             }
         }
-        Press::Save | Press::Add | Press::Letter => {}
+        Press::Save | Press::Add | Press::Letter | Press::Copy(_) => {}
     }
     Ok(keys)
 }

@@ -59,8 +59,8 @@ pub enum Input {
     One(Vec<Choice>),
     /// Any of several.
     Many(Vec<Choice>),
-    /// A file that is kept, and one to put in its place.
-    File,
+    /// A file to put in the place of the one that is kept, whose address and its words follow.
+    File(Option<(String, String)>),
     Group(Vec<Node>),
     /// Groups of one kind, each with its number.
     Groups(Vec<(String, Vec<Node>)>),
@@ -145,7 +145,15 @@ impl<'a> Desk<'a> {
             Shape::Flag => Input::Tick,
             Shape::Word { kind, words } => Input::One(self.words(at, kind, words, json)),
             Shape::Item => Input::One(self.choices(at, field, json)),
-            Shape::File => Input::File,
+            Shape::File => {
+                let kept = json.and_then(Json::as_str);
+                let kept = kept.map(|file| {
+                    // From an item's page, where files are taken: of the same style.
+                    let words = self.t.say("listed-file-kept");
+                    (format!("../../files/{file}"), words.to_string())
+                });
+                Input::File(kept)
+            }
             Shape::List(of) => match &**of {
                 Shape::Word { kind, words } => Input::Many(self.words(at, kind, words, json)),
                 Shape::Item => Input::Many(self.choices(at, field, json)),
