@@ -208,15 +208,13 @@ impl Dyeing {
 }
 
 impl Shade {
-    /// Names are spelled this way and that; a reference decides where both have one.
     fn is(&self, colour: &Colour) -> bool {
-        let same =
-            |one: &str, other: &str| one.trim().to_lowercase() == other.trim().to_lowercase();
-        if self.reference.trim().is_empty() && colour.reference.trim().is_empty() {
-            same(&self.name, &colour.name)
-        } else {
-            same(&self.reference, &colour.reference)
-        }
+        let own = Colour {
+            name: self.name.clone(),
+            reference: self.reference.clone(),
+            ..Colour::default()
+        };
+        own.is_meant_as(colour)
     }
 }
 

@@ -36,6 +36,8 @@ pub enum Beside {
         hard: bool,
         /// Alike in lightness.
         grey: bool,
+        /// Meant to be one colour: then it is neither hard nor grey, but may be off.
+        same: bool,
     },
     Incomparable(Incomparable),
     /// One of them has neither a reading nor a screen value, or is left natural.
@@ -74,14 +76,16 @@ fn beside(one: (&ItemId, &Cell), other: (&ItemId, &Cell)) -> Beside {
 }
 
 fn apart(one: &Colour, other: &Colour) -> Beside {
+    let same = one.is_meant_as(other);
     let found = |labs, measured, lightness: f64| {
         let (one, other) = labs;
         match difference(one, other, Formula::Ciede2000 {}) {
             Ok(difference) => Beside::Apart {
                 difference,
                 measured,
-                hard: difference < Decimal::new(HARD, 0),
-                grey: lightness < GREY,
+                hard: !same && difference < Decimal::new(HARD, 0),
+                grey: !same && lightness < GREY,
+                same,
             },
             Err(why) => Beside::Incomparable(why),
         }
@@ -193,6 +197,26 @@ mod tests {
             panic!("two readings");
         };
         assert!(!hard && grey && measured);
+    }
+
+    #[test]
+    fn one_reference_on_two_cloths_is_shown_with_its_difference() {
+        let on = |reference: &str, screen: &str| {
+            Cell::Colour(Colour {
+                name: "Slate".to_owned(),
+                reference: reference.to_owned(),
+                screen: Some(screen.to_owned()),
+                ..Colour::default()
+            })
+        };
+        for (other, meant) in [("a 12 ", true), ("A 13", false)] {
+            let Beside::Apart { hard, same, .. } =
+                pair(on("A 12", "#1f2a3c"), on(other, "#1f2a3d"))
+            else {
+                panic!("two screen values");
+            };
+            assert_eq!((same, hard), (meant, !meant));
+        }
     }
 
     #[test]

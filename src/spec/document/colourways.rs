@@ -122,6 +122,21 @@ pub struct Colour {
     pub approval: Option<Approval>,
 }
 
+impl Colour {
+    /// Whether it is meant to be the same colour as another one. Names are spelled this way and that:
+    /// a reference decides where either has one. A colour without both is like no other.
+    pub fn is_meant_as(&self, other: &Colour) -> bool {
+        let normal = |text: &str| text.trim().to_lowercase();
+        let of = |it: &Colour| (normal(&it.reference), normal(&it.name));
+        match (of(self), of(other)) {
+            ((one, name), (other, other_name)) if one.is_empty() && other.is_empty() => {
+                !name.is_empty() && name == other_name
+            }
+            ((one, _), (other, _)) => one == other,
+        }
+    }
+}
+
 /// CIE 1976 L*a*b* with the conditions that it was measured under.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

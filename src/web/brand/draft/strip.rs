@@ -67,13 +67,16 @@ fn pieces(t: Text, section: &Colourways, colourway: &ItemId) -> Vec<Piece> {
                 measured,
                 hard,
                 grey,
+                same,
             }) => {
                 let shown = difference.to_string();
                 say(match measured {
                     true => t.say("near-read").with("difference", shown),
                     false => t.say("near-screen").with("difference", shown),
                 });
-                if hard {
+                if same {
+                    say(t.say("near-same"));
+                } else if hard {
                     say(t.say("near-hard"));
                 } else if grey {
                     say(t.say("near-grey"));
