@@ -265,13 +265,7 @@ impl Dyed<'_> {
     fn is(&self, other: &Dyed) -> bool {
         match (self, other) {
             (Dyed::Absent, Dyed::Absent) | (Dyed::Natural, Dyed::Natural) => true,
-            (Dyed::Colour(one), Dyed::Colour(other)) => {
-                let shade = Shade {
-                    name: one.name.clone(),
-                    reference: one.reference.clone(),
-                };
-                shade.is(other)
-            }
+            (Dyed::Colour(one), Dyed::Colour(other)) => one.is_meant_as(other),
             _ => false,
         }
     }
