@@ -146,45 +146,45 @@ fn a_round_without_faults_ends_with_nothing_said() {
 
 #[test]
 fn what_does_not_fit_is_told_with_its_path() {
-    let refused = |change: &dyn Fn(&mut Value)| {
+    let refused = |change: fn(&mut Value)| {
         let mut paper = paper();
         change(&mut paper);
         let ended = fellseam(&["evaluate", "-"], paper.to_string().as_bytes());
         assert_eq!((ended.code, ended.out.as_str()), (2, ""), "{}", ended.err);
         ended.err
     };
-    let cases: [(&dyn Fn(&mut Value), &str); 9] = [
+    let cases: [(fn(&mut Value), &str); 9] = [
         (
-            &|it| it["points"][1]["colour"] = json!("red"),
+            |it| it["points"][1]["colour"] = json!("red"),
             "points[1].colour",
         ),
         (
-            &|it| it["pieces"][0]["size"] = json!("XL"),
+            |it| it["pieces"][0]["size"] = json!("XL"),
             "pieces[0].size: XL is none of the sizes",
         ),
         (
-            &|it| it["pieces"][0]["measured"][0]["values"]["z"] = json!("1"),
+            |it| it["pieces"][0]["measured"][0]["values"]["z"] = json!("1"),
             "pieces[0].measured[0].values: z is none of the points",
         ),
         (
-            &|it| it["pieces"][0]["measured"][0]["values"]["a"] = json!("long"),
+            |it| it["pieces"][0]["measured"][0]["values"]["a"] = json!("long"),
             "pieces[0].measured[0].values.a: “long”",
         ),
         (
-            &|it| it["points"][0]["minus"] = json!("-0.5"),
+            |it| it["points"][0]["minus"] = json!("-0.5"),
             "points[0].minus",
         ),
         (
-            &|it| it["points"][0]["values"] = json!({ "S": "1", "M": "2" }),
+            |it| it["points"][0]["values"] = json!({ "S": "1", "M": "2" }),
             "points[0].values: L is missing",
         ),
-        (&|it| it["base_size"] = json!("XS"), "base_size"),
+        (|it| it["base_size"] = json!("XS"), "base_size"),
         (
-            &|it| it["points"][1]["id"] = json!("a"),
+            |it| it["points"][1]["id"] = json!("a"),
             "points: a is there twice",
         ),
         (
-            &|it| it["pieces"][0]["measured"][0]["values"]["a"] = json!(67.3),
+            |it| it["pieces"][0]["measured"][0]["values"]["a"] = json!(67.3),
             "write it as text",
         ),
     ];

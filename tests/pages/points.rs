@@ -2,10 +2,10 @@
 
 use axum::http::StatusCode;
 use fellseam::spec::document::{BodySide, Grade, Path};
-use fellseam::spec::{ItemId, Section, Spec, Unit};
+use fellseam::spec::{Section, Spec};
 
 use crate::pages::{Browser, FormOf, Page, Site};
-use crate::support::cast::{inches, item};
+use crate::support::cast::item;
 use crate::support::database::on_both;
 
 fn path(site: &Site) -> String {
