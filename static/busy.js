@@ -6,7 +6,7 @@ const line = document.querySelector("[data-busy]");
 
 function words(form) {
   const files = [...form.querySelectorAll("input[type=file]")].flatMap((field) => [...field.files]);
-  if (files.length === 0) return line.dataset.working;
+  if (files.length === 0) return line.dataset.waits;
   const bytes = files.reduce((sum, file) => sum + file.size, 0);
   const size = Math.max(bytes / 1e6, 0.1).toFixed(1);
   return line.dataset.sending.replace("{files}", files.length).replace("{size}", size);

@@ -101,8 +101,6 @@ if [ "${1:-}" = --postgres ]; then
     exit
 fi
 
-fetch_axe
-
 trap stop_postgres EXIT
 trap 'exit 130' INT
 trap 'exit 143' TERM HUP

@@ -83,7 +83,11 @@ on_both! {
         let is_sqlite = address.starts_with("sqlite:");
         let mut past = Past::the_guards(&address).await;
         let tables: BTreeSet<&str> = ROWS.iter().map(|row| row.0).collect();
-        assert_eq!(tables, BTreeSet::from(GUARDED));
+        // A correction of a shipped table is in no style's ledger: only the triggers keep it, and
+        // each revision freezes those that it was published by.
+        let mut kept = tables.clone();
+        kept.insert("correction");
+        assert_eq!(kept, BTreeSet::from(GUARDED));
 
         let mut changed = 0;
         for (table, key, noun) in ROWS {
