@@ -124,12 +124,14 @@ async fn types_the_length(designer: &Window) {
     designer.keys(Key::Up + "3/4").await;
     designer.must_see_in(row, "27 3/4").await;
     designer.must_see_in(row, "29 1/4").await;
-    // Step is proposed; key, critical, direction, from, to.
-    designer.keys(Key::Tab + Key::Tab).await;
-    designer.keys(Key::Tab + Key::Tab).await;
-    designer.keys("Along the length").await;
-    designer.keys(Key::Tab + "high point of the shoulder").await;
-    designer.keys(Key::Tab + "hem").await;
+    // How it is measured stands in the row that opens below.
+    designer
+        .fills(&[
+            ("new-3.direction", "length"),
+            ("new-3.start", "high point of the shoulder"),
+            ("new-3.end", "hem"),
+        ])
+        .await;
     assert_eq!(designer.value("new-3.end").await, "hem");
 }
 

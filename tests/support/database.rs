@@ -26,20 +26,22 @@ use sqlx::{AssertSqlSafe, Connection, PgConnection};
 
 /// Makes two tests of one body.
 macro_rules! on_both {
-    (async fn $name:ident($db:ident) $body:block) => {
-        $crate::support::database::on_both! { async fn $name($db, _address) $body }
+    ($(#[$mark:meta])* async fn $name:ident($db:ident) $body:block) => {
+        $crate::support::database::on_both! { $(#[$mark])* async fn $name($db, _address) $body }
     };
-    (async fn $name:ident($db:ident, $address:ident) $body:block) => {
+    ($(#[$mark:meta])* async fn $name:ident($db:ident, $address:ident) $body:block) => {
         mod $name {
             use super::*;
 
             async fn body($db: fellseam::store::Db, $address: String) $body
 
+            $(#[$mark])*
             #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
             async fn sqlite() {
                 $crate::support::database::on_sqlite(body).await;
             }
 
+            $(#[$mark])*
             #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
             async fn postgres() {
                 $crate::support::database::on_postgres(body).await;
