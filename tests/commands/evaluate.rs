@@ -144,16 +144,19 @@ fn a_round_without_faults_ends_with_nothing_said() {
     assert_eq!(answer["repeatability"], Value::Null);
 }
 
+/// What is wrong with a paper.
+type Change = fn(&mut Value);
+
 #[test]
 fn what_does_not_fit_is_told_with_its_path() {
-    let refused = |change: fn(&mut Value)| {
+    let refused = |change: Change| {
         let mut paper = paper();
         change(&mut paper);
         let ended = fellseam(&["evaluate", "-"], paper.to_string().as_bytes());
         assert_eq!((ended.code, ended.out.as_str()), (2, ""), "{}", ended.err);
         ended.err
     };
-    let cases: [(fn(&mut Value), &str); 9] = [
+    let cases: [(Change, &str); 9] = [
         (
             |it| it["points"][1]["colour"] = json!("red"),
             "points[1].colour",

@@ -27,8 +27,8 @@ on_both! {
         assert!(page.attributes("a.button", "href").contains(&ready));
         let page = linh.visits(&ready).await;
         page.must_see("Hãy gửi ảnh C Body length");
-        let forms = page.forms().into_iter();
-        let form = forms.filter(|form| form.value("phrase") == "ask-photo").next_back();
+        let mut forms = page.forms().into_iter();
+        let form = forms.rfind(|form| form.value("phrase") == "ask-photo");
         linh.sends(form.expect("it needs nothing more")).await.must_be(StatusCode::SEE_OTHER);
 
         let threads = site.cast.brand.threads().await;
