@@ -111,6 +111,7 @@ if [ $# -gt 0 ]; then
     exit
 fi
 
+step fetch_axe
 step cargo fmt --check
 step cargo clippy --all-targets -- -D warnings
 step cargo clippy --lib --no-default-features -- -D warnings

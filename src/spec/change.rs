@@ -146,7 +146,6 @@ impl SizeValue {
 /// The rows of both charts, by point, and the sizes of both, with their columns.
 struct Values<'a> {
     sizes: Vec<(&'a ItemId, Option<usize>, Option<usize>)>,
-    same_sizes: bool,
     old: HashMap<&'a ItemId, &'a Row>,
     new: HashMap<&'a ItemId, &'a Row>,
 }
@@ -169,7 +168,6 @@ impl<'a> Values<'a> {
         let gone = gone.map(|(column, id)| (id, Some(column), None));
         Self {
             sizes: kept.chain(gone).collect(),
-            same_sizes: before == after,
             old: rows(old.chart),
             new: rows(new.chart),
         }
@@ -198,13 +196,8 @@ impl<'a> Values<'a> {
 
     /// Whether both charts have the point, and a size has another value or is in one of them only.
     fn differ(&self, point: &ItemId) -> bool {
-        let (Some(old), Some(new)) = (self.old.get(point), self.new.get(point)) else {
-            return false;
-        };
-        if self.same_sizes {
-            return old.values != new.values;
-        }
-        self.pairs(point).any(|(_, old, new)| old != new)
+        let in_both = self.old.contains_key(point) && self.new.contains_key(point);
+        in_both && self.pairs(point).any(|(_, old, new)| old != new)
     }
 
     /// Whether a size that is in both charts has another value.

@@ -4,6 +4,7 @@
 //! and on a page that scrolls sideways.
 
 mod axe;
+mod beginning;
 mod demo;
 mod dimensions;
 mod entering;

@@ -23,8 +23,10 @@ fn lighter(png: &[u8]) -> Vec<u8> {
     packed
 }
 
-async fn keeps(window: &Window, name: &str, height: u32) {
-    let screen = json!({"width": 1440, "height": height, "deviceScaleFactor": 1, "mobile": false});
+/// The page that is open, as it is seen first on a screen of this width and height.
+async fn keeps(window: &Window, name: &str, width: u32, height: u32) {
+    let screen =
+        json!({"width": width, "height": height, "deviceScaleFactor": 1, "mobile": width < 600});
     window
         .devtool("Emulation.setDeviceMetricsOverride", screen)
         .await;
@@ -41,12 +43,20 @@ async fn keeps(window: &Window, name: &str, height: u32) {
         "{name} weighs {} bytes",
         picture.len()
     );
-    std::fs::write(format!("tests/pictures/{name}"), picture).expect("a file");
+    std::fs::write(format!("tests/pictures/{name}.png"), picture).expect("a file");
+}
+
+/// On a desk, `height` tall, and on a phone.
+async fn keeps_both(window: &Window, name: &str, path: &str, height: u32) {
+    for (name, width, height) in [(name, 1440, height), (&format!("{name}-phone"), 360, 740)] {
+        window.opens(path).await;
+        keeps(window, name, width, height).await;
+    }
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "makes the pictures of the README anew"]
-async fn pictures_of_the_review_page_and_of_the_grid() {
+async fn pictures_of_the_main_pages() {
     std::fs::create_dir_all("tests/pictures").expect("a folder");
     let stage = Stage::demo().await;
     let iris = stage.of_demo("Designer", false).await;
@@ -54,8 +64,11 @@ async fn pictures_of_the_review_page_and_of_the_grid() {
     iris.presses("HT-204").await;
     let style = iris.path().await;
     iris.presses("Open revision").await;
-    keeps(&iris, "review.png", 1000).await;
-    iris.opens(&format!("{style}/draft/points")).await;
-    keeps(&iris, "grid.png", 900).await;
+    let revision = iris.path().await;
+    keeps_both(&iris, "review", &revision, 1000).await;
+    for section in ["points", "drawings", "colourways", "materials"] {
+        let path = format!("{style}/draft/{section}");
+        keeps_both(&iris, section, &path, 900).await;
+    }
     iris.closes().await;
 }

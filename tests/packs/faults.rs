@@ -1,54 +1,13 @@
 //! One fault planted in a whole spec: it is found, with what follows from it directly, and nothing
 //! else is.
 
-mod figure;
-mod finish;
-mod make;
-mod spoil;
-
 use std::collections::{BTreeMap, BTreeSet};
 
 use fellseam::spec::check::{Code, check};
-use fellseam::spec::{Spec, grade};
+use fellseam::spec::grade;
 
 use crate::packs::{PACKS, spec};
-
-const HALF_ZIP: &str = "half-zip";
-const JACKET: &str = "rain-jacket";
-const SHORTS: &str = "trail-shorts";
-
-/// A code and the item that it is said of, empty where it is said of the whole.
-type Told = (&'static str, &'static str);
-
-#[derive(Clone)]
-struct Fault {
-    pack: &'static str,
-    plant: fn(&mut Spec),
-    told: Told,
-    /// What follows from it.
-    follows: &'static [Told],
-}
-
-/// Planted in a pack, a fault of this code is found on this item.
-fn fault(
-    pack: &'static str,
-    code: &'static str,
-    item: &'static str,
-    plant: fn(&mut Spec),
-) -> Fault {
-    Fault {
-        pack,
-        plant,
-        told: (code, item),
-        follows: &[],
-    }
-}
-
-impl Fault {
-    fn follows(self, follows: &'static [Told]) -> Self {
-        Fault { follows, ..self }
-    }
-}
+use crate::planted::faults;
 
 /// What is left when a whole section is gone, which takes half of a spec with it.
 const OF_NOTHING: [&str; 6] = [
@@ -59,10 +18,6 @@ const OF_NOTHING: [&str; 6] = [
     "colourways-none",
     "materials-none",
 ];
-
-fn faults() -> Vec<Fault> {
-    [figure::faults(), make::faults(), finish::faults()].concat()
-}
 
 #[test]
 fn each_planted_fault_is_found_and_nothing_else() {

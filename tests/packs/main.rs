@@ -7,3 +7,6 @@ mod whole;
 
 #[path = "../support/packs.rs"]
 mod packs;
+
+#[path = "../support/faults/mod.rs"]
+mod planted;

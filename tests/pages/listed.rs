@@ -1,7 +1,7 @@
 //! Sections that are lists, and items on pages of their own, without script.
 
 use axum::http::StatusCode;
-use fellseam::spec::document::{Fibre, MaterialKind, Structure, Wash, Word, ZipEnd};
+use fellseam::spec::document::{Fibre, MaterialKind, Measure, Structure, Wash, Word, ZipEnd};
 use fellseam::spec::{Decimal, Item, Section, Spec};
 
 use crate::pages::{Browser, FormOf, Site};
@@ -44,6 +44,29 @@ on_both! {
             iris.sends(sent).await.must_be(StatusCode::SEE_OTHER);
             assert_eq!(site.cast.brand.draft().await, before, "{place}");
         }
+    }
+}
+
+on_both! {
+    async fn one_item_after_the_other_is_filled(db) {
+        let site = Site::new(db).await;
+        let mut iris = site.browser(&site.cast.brand.lead).await;
+        let [first, second, .., last] = &spec(&site).await.points.points[..] else {
+            panic!("points");
+        };
+        let place = format!("points/{}", first.id);
+        let page = iris.visits(&path(&site, &place)).await;
+        page.must_see(&format!("Save, and on to {} {}", second.letter, second.name));
+        let sent = page.form(&path(&site, &place))
+            .set(&format!("{}.measure", first.id), Measure::ALL[0].word())
+            .set("do", "next");
+        let page = iris.sends(sent).await;
+        assert_eq!(page.goes_to(), format!("{}?said=saved", path(&site, &format!("points/{}", second.id))));
+        let on = iris.opens(&page.goes_to()).await;
+        on.must_see("Saved.");
+        assert_eq!(spec(&site).await.points.points[0].measure, Some(Measure::ALL[0]));
+        let end = iris.visits(&path(&site, &format!("points/{}", last.id))).await;
+        assert!(!end.sees("Save, and on to"), "{}", end.reads());
     }
 }
 

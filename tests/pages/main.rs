@@ -17,6 +17,7 @@ mod draft;
 mod drawings;
 mod entry;
 mod files;
+mod found;
 mod going_on;
 mod guarding;
 mod history;

@@ -3,6 +3,7 @@
 
 pub mod cast;
 pub mod database;
+pub mod faults;
 pub mod large;
 pub mod packs;
 pub mod past;

@@ -64,6 +64,7 @@ header-after-washes = After washes
 header-washes = Number of washes
 header-main-fabric = Main fabric, in one line
 header-contrast-fabric = Contrast fabric, in one line
+header-exemptions-owner = Only an owner can complete or remove these: ask one.
 
 ## Rows
 
@@ -166,6 +167,7 @@ conflict-save = Save what is chosen
 
 listed-all = All fields
 listed-open = Open
+one-save-next = Save, and on to { $name }
 listed-back = Back to { $section }
 error-decimal = “{ $typed }” is no number. Write 12.5, for instance.
 error-whole-number = “{ $typed }” is no whole number.

@@ -239,6 +239,21 @@ fn a_new_size_brings_its_values_with_the_rules_that_reach_it() {
 }
 
 #[test]
+fn sizes_in_another_order_change_no_value_that_is_the_same_in_all() {
+    let mut old = example();
+    for point in &mut old.points.points {
+        point.grade = Some(Grade::Same {});
+    }
+    let mut new = old.clone();
+    new.sizes.sizes.swap(0, 1);
+    let changes = between(&old, &new);
+    assert!(!changes.is_empty());
+    for change in changes {
+        assert_eq!(change.section, Section::Sizes, "{change:?}");
+    }
+}
+
+#[test]
 fn letters_places_comings_and_goings_are_told_apart() {
     let changes = after(|spec| point(spec, "B").letter = "BB".to_owned());
     let [change] = &changes[..] else {

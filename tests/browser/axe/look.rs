@@ -92,7 +92,15 @@ impl Look {
 
     /// Looks at what is shown now.
     pub async fn at(&mut self, window: &Window, state: &str) {
+        let begun = std::time::Instant::now();
         let said = window.asks(ASK, &[]).await;
+        if begun.elapsed() > Duration::from_secs(3) {
+            println!(
+                "{} s: {}, {state}",
+                begun.elapsed().as_secs(),
+                window.path().await
+            );
+        }
         let said = said.as_array().expect("a list of complaints");
         for complaint in said.iter().filter_map(Json::as_str) {
             let first = self.complaints.entry(complaint.to_owned());
@@ -229,6 +237,7 @@ pub fn is_page(route: &str) -> bool {
         "/sheets/",
         "/static/",
         "/document",
+        "/archive",
         "/live",
         "/healthz",
     ];

@@ -8,7 +8,9 @@ use super::typed::{Desk, Node, Reader};
 use super::{SectionPage, Sent};
 use crate::exchange::Role;
 use crate::language::Text;
-use crate::spec::document::{Header, Market, MeasuringState, Record, Section, Shape, Size, Wearer};
+use crate::spec::document::{
+    Exemption, Header, Market, MeasuringState, Record, Section, Shape, Size, Wearer,
+};
 use crate::spec::units::Unit;
 use crate::spec::{ItemId, Spec};
 use crate::store::{Draft, StoreError};
@@ -41,6 +43,8 @@ struct HeaderPage {
     sizes: Vec<Size>,
     /// What the garment is beside that.
     more: Vec<Node>,
+    /// The rules set aside, where the reader cannot change them.
+    exemptions: Vec<Exemption>,
     errors: Errors,
 }
 
@@ -159,13 +163,19 @@ impl HeaderPage {
             errors: &errors,
         };
         let header = Json::Object(section_of(&draft.spec, Section::Header));
+        let role = who.session.actor.role;
+        let exemptions = match role {
+            Role::Owner => Vec::new(),
+            _ => draft.spec.header.exemptions.clone(),
+        };
         HeaderPage {
             t: who.t,
             frame: who.frame(),
             page: around,
             typed,
             sizes: draft.spec.sizes.sizes.clone(),
-            more: desk.nodes("", &more(who.session.actor.role), Some(&header)),
+            more: desk.nodes("", &more(role), Some(&header)),
+            exemptions,
             errors,
         }
     }

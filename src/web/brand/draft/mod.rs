@@ -285,11 +285,22 @@ impl Sent {
     /// Saves the section of `spec`. Returns where to go: on with the section (`then` is the end
     /// of its address), or to the two versions when somebody else's save came before.
     pub async fn keep(&self, spec: &Spec, then: &str) -> Result<String, StoreError> {
+        self.keep_and_open(spec, None, then).await
+    }
+
+    /// The same, and on with an item of the section.
+    pub async fn keep_and_open(
+        &self,
+        spec: &Spec,
+        item: Option<&ItemId>,
+        then: &str,
+    ) -> Result<String, StoreError> {
         let Sent {
             permit, section, ..
         } = self;
         let draft = format!("/styles/{}/draft", permit.style());
-        let on = format!("{draft}/{}?said=saved{then}", section.name());
+        let item = item.map_or(String::new(), |item| format!("/{item}"));
+        let on = format!("{draft}/{}{item}?said=saved{then}", section.name());
         if let Some(trial) = &self.trial {
             trial.found(spec);
             return Ok(on);

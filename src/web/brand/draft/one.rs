@@ -34,6 +34,8 @@ struct OnePage {
     /// Letter and name.
     title: String,
     nodes: Vec<Node>,
+    /// The item below it in its list, by its letter and name.
+    next: Option<String>,
     /// The item drawn, where it can be.
     beside: Option<String>,
     errors: Errors,
@@ -45,6 +47,8 @@ struct One {
     list: String,
     at: usize,
     item: Json,
+    /// The item below it in its list.
+    next: Option<ItemId>,
     shapes: Shapes,
 }
 
@@ -58,12 +62,14 @@ impl One {
             };
             let mut items = items.into_iter().enumerate();
             let (at, item) = items.find(|(_, item)| id_of(item) == id.as_str())?;
+            let next = items.next().map(|(_, item)| ItemId::new(id_of(&item)));
             Some(One {
                 section,
                 shapes: shapes(spec, &list, &item)?,
                 list,
                 at,
                 item,
+                next,
             })
         })
     }
@@ -127,6 +133,7 @@ pub async fn show(
         frame: may.who.frame(),
         page: SectionPage::new(&app, may.who.t, &may.permit, one.section, &draft).await?,
         title: title(&draft.spec, &id),
+        next: one.next.map(|next| title(&draft.spec, &next)),
         item: id,
         nodes,
         errors,
@@ -168,12 +175,16 @@ async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
     let spec = one.put(&sent.draft.spec, item);
     if errors.is_empty() {
         let spec = spec?;
-        let then = match told.is_empty() {
-            true => format!("#row-{id}"),
-            // At the top of the page, where it is said.
-            false => format!("&told={}", told.join(".")),
-        };
-        return go(&sent.keep(&spec, &then).await?);
+        // What is said of files is said at the top of the section's page.
+        if !told.is_empty() {
+            let then = format!("&told={}", told.join("."));
+            return go(&sent.keep(&spec, &then).await?);
+        }
+        let goes_on = sent.form.fields.text("do") == "next";
+        return go(&match one.next.filter(|_| goes_on) {
+            Some(next) => sent.keep_and_open(&spec, Some(&next), "").await?,
+            None => sent.keep(&spec, &format!("#row-{id}")).await?,
+        });
     }
     let desk = Desk {
         t: sent.who.t,
@@ -190,6 +201,7 @@ async fn keep(mut sent: Sent, id: ItemId, one: One) -> Answer {
         frame: sent.who.frame(),
         page: sent.around().await?,
         title: title(&sent.draft.spec, &id),
+        next: one.next.map(|next| title(&sent.draft.spec, &next)),
         item: id,
         nodes,
         errors,
