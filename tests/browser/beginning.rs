@@ -34,8 +34,9 @@ async fn a_style_is_begun_by_keyboard_with_a_kind_of_garment() {
     let header = iris.path().await;
     let style = header.strip_suffix("/draft/header").expect("a draft");
 
-    // Nothing is left to invent: every section is begun, and its flat can be seen.
-    iris.must_see("with errors: 0 · empty: 0").await;
+    // Nothing is left to invent but the artwork: every other section is ready, and its flat is seen.
+    iris.must_see("Sections ready: 9 · with errors: 0 · empty: 1")
+        .await;
     iris.opens(&format!("{style}/draft/drawings")).await;
     let drawn = "return [...document.querySelectorAll('[data-face] img')]
         .filter((it) => it.complete && it.naturalWidth > 0).length > 0";
@@ -71,10 +72,11 @@ async fn what_is_typed_is_drawn_beside_it_and_not_saved() {
     let width = iris.asks(width, &[]).await;
     let width = width.as_str().expect("a field").to_owned();
     let saved = iris.value(&width).await;
-    assert!(!iris.reads_in("[data-shown]").await.contains("7.3"));
+    assert!(!iris.reads_in("[data-shown]").await.contains("73 ×"));
 
     iris.types(&width, "7.3").await;
-    iris.must_see_in("[data-shown]", "7.3").await;
+    iris.must_see_in("[data-shown]", "True size · 73 × 126 mm")
+        .await;
 
     iris.opens(&artwork).await;
     assert_eq!(iris.value(&width).await, saved, "nothing was saved");
