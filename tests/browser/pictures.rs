@@ -56,7 +56,7 @@ async fn keeps_both(window: &Window, name: &str, path: &str, height: u32) {
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "makes the pictures of the README anew"]
-async fn pictures_of_the_main_pages() {
+async fn pictures_of_the_review_page_and_of_the_grid() {
     std::fs::create_dir_all("tests/pictures").expect("a folder");
     let stage = Stage::demo().await;
     let iris = stage.of_demo("Designer", false).await;
@@ -66,9 +66,6 @@ async fn pictures_of_the_main_pages() {
     iris.presses("Open revision").await;
     let revision = iris.path().await;
     keeps_both(&iris, "review", &revision, 1000).await;
-    for section in ["points", "drawings", "colourways", "materials"] {
-        let path = format!("{style}/draft/{section}");
-        keeps_both(&iris, section, &path, 900).await;
-    }
+    keeps_both(&iris, "points", &format!("{style}/draft/points"), 900).await;
     iris.closes().await;
 }

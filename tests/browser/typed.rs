@@ -52,7 +52,7 @@ async fn a_whole_spec_is_typed_pasted_drawn_and_published() {
         )*};
     }
     step! {
-        starts sizes header bodies parts cells_of_the_matrix colours numbers_of_colourways pictures points
+        starts sizes header bodies parts cells_of_the_matrix colours pieces pictures points
         points_further materials seams callouts artwork labels packing letters_and_lines
     }
     writer.publishes().await;
@@ -176,6 +176,9 @@ impl Writer<'_> {
                 for (key, item) in keys.iter().zip(list) {
                     wanted.push((format!("{key}.{label}"), vec![text(&item[label])]));
                     wanted.push((format!("{key}.name"), vec![text(&item["name"])]));
+                    if let Some(number) = item.get("number") {
+                        wanted.push((format!("{key}.number"), vec![text(number)]));
+                    }
                 }
             }
             hand::types_all(self.window, "form#section", &wanted).await;
@@ -248,9 +251,10 @@ impl Writer<'_> {
         }
     }
 
-    async fn numbers_of_colourways(&mut self) {
+    /// What a colourway has on its own page: how many are to be made of it.
+    async fn pieces(&mut self) {
         let colourways = &self.spec["colourways"]["colourways"];
-        self.further("colourways", colourways, &["code", "name"])
+        self.further("colourways", colourways, &["code", "name", "number"])
             .await;
     }
 
