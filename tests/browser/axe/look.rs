@@ -92,7 +92,7 @@ impl Look {
 
     /// Looks at what is shown now.
     pub async fn at(&mut self, window: &Window, state: &str) {
-        let begun = std::time::Instant::now();
+        let begun = tokio::time::Instant::now();
         let said = window.asks(ASK, &[]).await;
         if begun.elapsed() > Duration::from_secs(3) {
             println!(
