@@ -298,7 +298,9 @@ impl Window {
                 line.message.starts_with(here.as_str()) && line.message.contains("status of 4");
             // A test took the connection away.
             let cut = line.message.contains("ERR_INTERNET_DISCONNECTED");
-            if line.level == "SEVERE" && !shown && !cut {
+            // The empty page that a browser begins with.
+            let own = line.message.starts_with("chrome://");
+            if line.level == "SEVERE" && !shown && !cut && !own {
                 self.fails(&format!("the console says: {}", line.message))
                     .await;
             }
