@@ -1,6 +1,7 @@
 //! Two drivers behind one `Db`.
 
 use std::path::{Path, PathBuf};
+use std::pin::Pin;
 use std::str::FromStr;
 use std::sync::Arc;
 use std::time::Duration;
@@ -13,7 +14,8 @@ use sqlx::{PgPool, Postgres, Sqlite, SqlitePool};
 use tokio::sync::Mutex;
 
 use super::readers::{Readers, gone};
-use super::{Row, StoreError, Value, migrate, rows};
+use super::rows::{self, Take};
+use super::{Row, StoreError, Value, migrate};
 
 /// Connections that read, of one instance of the program. They never wait for an act: an SQLite
 /// file has its write-ahead log.
@@ -62,15 +64,33 @@ enum Open {
     Postgres(sqlx::Transaction<'static, Postgres>),
 }
 
+/// A statement under way. The drivers' own futures stay behind it: in sight of every page's future,
+/// they made the compiler prove their `Send` anew for each, which was most of a build.
+type Underway<'a, T> = Pin<Box<dyn Future<Output = Result<T, StoreError>> + Send + 'a>>;
+
 /// Reading: through the database, outside any transaction, or through a transaction, which sees
 /// its own writes.
 pub trait Read: Sync {
+    /// Hands every row of the answer to `to`.
+    fn rows<'a>(
+        &'a self,
+        sql: &'static str,
+        values: Vec<Value>,
+        to: &'a mut dyn Take,
+    ) -> Underway<'a, ()>;
+
     /// Every row of the answer.
     fn all<T: Row>(
         &self,
         sql: &'static str,
         values: Vec<Value>,
-    ) -> impl Future<Output = Result<Vec<T>, StoreError>> + Send;
+    ) -> impl Future<Output = Result<Vec<T>, StoreError>> + Send {
+        async move {
+            let mut taken = Vec::new();
+            self.rows(sql, values, &mut taken).await?;
+            Ok(taken)
+        }
+    }
 
     /// The first row of the answer, if it has any.
     fn maybe<T: Row>(
@@ -124,19 +144,21 @@ impl Db {
 
     /// Begins an act. On SQLite the act is the only one until it ends, so it waits for nothing
     /// but the database, and begins no other.
-    pub async fn begin(&self) -> Result<Tx, StoreError> {
-        let open = match &self.0 {
-            // A deferred BEGIN would take the lock at its first write and fail there, unretried,
-            // when another program wrote in between.
-            Pools::Sqlite { writer, .. } => {
-                Open::Sqlite(writer.begin_with("BEGIN IMMEDIATE").await?)
-            }
-            Pools::Postgres { writers, .. } => Open::Postgres(writers.begin().await?),
-        };
-        Ok(Tx(Mutex::new(Act {
-            open,
-            failed: false,
-        })))
+    pub fn begin(&self) -> Underway<'_, Tx> {
+        Box::pin(async move {
+            let open = match &self.0 {
+                // A deferred BEGIN would take the lock at its first write and fail there,
+                // unretried, when another program wrote in between.
+                Pools::Sqlite { writer, .. } => {
+                    Open::Sqlite(writer.begin_with("BEGIN IMMEDIATE").await?)
+                }
+                Pools::Postgres { writers, .. } => Open::Postgres(writers.begin().await?),
+            };
+            Ok(Tx(Mutex::new(Act {
+                open,
+                failed: false,
+            })))
+        })
     }
 
     /// How further connections are made; `None` on SQLite.
@@ -163,43 +185,50 @@ impl Db {
 }
 
 impl Read for Db {
-    async fn all<T: Row>(
-        &self,
+    fn rows<'a>(
+        &'a self,
         sql: &'static str,
         values: Vec<Value>,
-    ) -> Result<Vec<T>, StoreError> {
-        match &self.0 {
-            Pools::Sqlite { readers, .. } => {
-                let mut lent = readers.lend().await?;
-                let rows = rows::sqlite(&mut lent.connection, sql, values).await;
-                lent.done(rows)
-            }
-            Pools::Postgres { readers, .. } => {
-                let mut lent = readers.lend().await?;
-                let mut rows = rows::postgres(&mut lent.connection, sql, values.clone()).await;
-                if gone(&rows) {
-                    lent = lent.renew().await?;
-                    rows = rows::postgres(&mut lent.connection, sql, values).await;
+        to: &'a mut dyn Take,
+    ) -> Underway<'a, ()> {
+        Box::pin(async move {
+            match &self.0 {
+                Pools::Sqlite { readers, .. } => {
+                    let mut lent = readers.lend().await?;
+                    let read = rows::sqlite(&mut lent.connection, sql, values, to).await;
+                    lent.done(read)
                 }
-                lent.done(rows)
+                Pools::Postgres { readers, .. } => {
+                    let mut lent = readers.lend().await?;
+                    let again = values.clone();
+                    let mut read = rows::postgres(&mut lent.connection, sql, values, to).await;
+                    if gone(&read) {
+                        lent = lent.renew().await?;
+                        read = rows::postgres(&mut lent.connection, sql, again, to).await;
+                    }
+                    lent.done(read)
+                }
             }
-        }
+        })
     }
 }
 
 impl Read for Tx {
-    async fn all<T: Row>(
-        &self,
+    fn rows<'a>(
+        &'a self,
         sql: &'static str,
         values: Vec<Value>,
-    ) -> Result<Vec<T>, StoreError> {
-        let mut act = self.0.lock().await;
-        let rows = match &mut act.open {
-            Open::Sqlite(tx) => rows::sqlite(tx, sql, values).await,
-            Open::Postgres(tx) => rows::postgres(tx, sql, values).await,
-        };
-        act.failed |= rows.is_err();
-        rows
+        to: &'a mut dyn Take,
+    ) -> Underway<'a, ()> {
+        Box::pin(async move {
+            let mut act = self.0.lock().await;
+            let read = match &mut act.open {
+                Open::Sqlite(tx) => rows::sqlite(tx, sql, values, to).await,
+                Open::Postgres(tx) => rows::postgres(tx, sql, values, to).await,
+            };
+            act.failed |= read.is_err();
+            read
+        })
     }
 }
 
@@ -209,35 +238,39 @@ impl Tx {
     /// Errors: `Unique` when something is there already. Any error ends the act: PostgreSQL
     /// refuses what follows, and neither database commits it. So look before writing, or write
     /// `ON CONFLICT DO NOTHING` and count.
-    pub async fn run(&self, sql: &'static str, values: Vec<Value>) -> Result<u64, StoreError> {
-        let mut act = self.0.lock().await;
-        let touched = match &mut act.open {
-            Open::Sqlite(tx) => rows::query::<Sqlite>(sql, values)
-                .execute(&mut **tx)
-                .await
-                .map(|done| done.rows_affected()),
-            Open::Postgres(tx) => rows::query::<Postgres>(sql, values)
-                .execute(&mut **tx)
-                .await
-                .map(|done| done.rows_affected()),
-        };
-        act.failed |= touched.is_err();
-        Ok(touched?)
+    pub fn run(&self, sql: &'static str, values: Vec<Value>) -> Underway<'_, u64> {
+        Box::pin(async move {
+            let mut act = self.0.lock().await;
+            let touched = match &mut act.open {
+                Open::Sqlite(tx) => rows::query::<Sqlite>(sql, values)
+                    .execute(&mut **tx)
+                    .await
+                    .map(|done| done.rows_affected()),
+                Open::Postgres(tx) => rows::query::<Postgres>(sql, values)
+                    .execute(&mut **tx)
+                    .await
+                    .map(|done| done.rows_affected()),
+            };
+            act.failed |= touched.is_err();
+            Ok(touched?)
+        })
     }
 
     /// Ends the act: from here on it is on the disk and seen by all.
     ///
     /// Errors: `Failed` when one of its statements did; nothing is kept then.
-    pub async fn commit(self) -> Result<(), StoreError> {
-        let act = self.0.into_inner();
-        if act.failed {
-            return Err(StoreError::Failed);
-        }
-        match act.open {
-            Open::Sqlite(tx) => tx.commit().await?,
-            Open::Postgres(tx) => tx.commit().await?,
-        }
-        Ok(())
+    pub fn commit(self) -> Underway<'static, ()> {
+        Box::pin(async move {
+            let act = self.0.into_inner();
+            if act.failed {
+                return Err(StoreError::Failed);
+            }
+            match act.open {
+                Open::Sqlite(tx) => tx.commit().await?,
+                Open::Postgres(tx) => tx.commit().await?,
+            }
+            Ok(())
+        })
     }
 }
 

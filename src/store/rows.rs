@@ -1,8 +1,8 @@
 //! From a statement to rows of ours, or to the exact place that holds nonsense.
 
-use sqlx::postgres::PgConnection;
+use sqlx::postgres::{PgConnection, PgRow};
 use sqlx::query::Query;
-use sqlx::sqlite::SqliteConnection;
+use sqlx::sqlite::{SqliteConnection, SqliteRow};
 use sqlx::{Column, ColumnIndex, Database, Decode, Encode, Postgres, Sqlite, Type};
 
 use super::{Row, StoreError, Value};
@@ -28,57 +28,69 @@ where
         })
 }
 
-pub(super) async fn sqlite<T: Row>(
+/// What the rows of an answer become, from either database.
+pub trait Take: Send {
+    fn sqlite(&mut self, row: &SqliteRow) -> sqlx::Result<()>;
+    fn postgres(&mut self, row: &PgRow) -> sqlx::Result<()>;
+}
+
+impl<T: Row> Take for Vec<T> {
+    fn sqlite(&mut self, row: &SqliteRow) -> sqlx::Result<()> {
+        self.push(T::from_row(row)?);
+        Ok(())
+    }
+
+    fn postgres(&mut self, row: &PgRow) -> sqlx::Result<()> {
+        self.push(T::from_row(row)?);
+        Ok(())
+    }
+}
+
+pub(super) async fn sqlite(
     connection: &mut SqliteConnection,
     sql: &'static str,
     values: Vec<Value>,
-) -> Result<Vec<T>, StoreError> {
+    to: &mut dyn Take,
+) -> Result<(), StoreError> {
     let rows = query::<Sqlite>(sql, values).fetch_all(connection).await?;
-    rows.iter()
-        .map(|row| {
-            T::from_row(row).map_err(|error| {
-                let bad = match Bad::of(row, error) {
-                    Ok(bad) => bad,
-                    Err(error) => return error,
-                };
-                let origin = bad.column.origin();
-                let place = origin
-                    .table_column()
-                    .map(|place| (place.table.to_string(), place.name.to_string()));
-                bad.error(place)
-            })
-        })
-        .collect()
+    for row in &rows {
+        if let Err(error) = to.sqlite(row) {
+            let bad = Bad::of(row, error)?;
+            let origin = bad.column.origin();
+            let place = origin
+                .table_column()
+                .map(|place| (place.table.to_string(), place.name.to_string()));
+            return Err(bad.error(place));
+        }
+    }
+    Ok(())
 }
 
-pub(super) async fn postgres<T: Row>(
+pub(super) async fn postgres(
     connection: &mut PgConnection,
     sql: &'static str,
     values: Vec<Value>,
-) -> Result<Vec<T>, StoreError> {
+    to: &mut dyn Take,
+) -> Result<(), StoreError> {
     let rows = query::<Postgres>(sql, values)
         .fetch_all(&mut *connection)
         .await?;
-    let mut read = Vec::with_capacity(rows.len());
     for row in &rows {
-        match T::from_row(row) {
-            Ok(value) => read.push(value),
-            Err(error) => {
-                let bad = Bad::of(row, error)?;
-                // The answer carries the table's and column's numbers; the catalogue has the names.
-                let place = sqlx::query_as(
-                    "SELECT CAST(attrelid::regclass AS TEXT), CAST(attname AS TEXT)
-                     FROM pg_catalog.pg_attribute WHERE attrelid = $1 AND attnum = $2",
-                )
-                .bind(bad.column.relation_id())
-                .bind(bad.column.relation_attribute_no())
-                .fetch_optional(&mut *connection)
-                .await?;
-                return Err(bad.error(place));
-            }
+        if let Err(error) = to.postgres(row) {
+            let bad = Bad::of(row, error)?;
+            // The answer carries the table's and column's numbers; the catalogue has the names.
+            let place = sqlx::query_as(
+                "SELECT CAST(attrelid::regclass AS TEXT), CAST(attname AS TEXT)
+                 FROM pg_catalog.pg_attribute WHERE attrelid = $1 AND attnum = $2",
+            )
+            .bind(bad.column.relation_id())
+            .bind(bad.column.relation_attribute_no())
+            .fetch_optional(&mut *connection)
+            .await?;
+            return Err(bad.error(place));
         }
     }
-    Ok(read)
+    Ok(())
 }
 
 /// A column of a row of an answer that does not hold what the program wrote.
