@@ -1,16 +1,24 @@
 //! `fellseam audit`: does everything still hold?
 
+use std::path::PathBuf;
 use std::process::ExitCode;
 
 use clap::Args;
 
+use super::check_record::faults;
+use super::given::{read, unreadable};
 use super::{Ended, Place, open};
+use crate::exchange::record::check;
 use crate::files::Verdict;
 
 #[derive(Debug, Args)]
 pub struct Audit {
     #[command(flatten)]
     place: Place,
+    /// A signed record that was kept elsewhere: the chain must still hold every entry that it
+    /// knows. May be given several times.
+    #[arg(long, value_name = "RECORD")]
+    against: Vec<PathBuf>,
 }
 
 impl Audit {
@@ -34,6 +42,25 @@ impl Audit {
                 bad_files += 1;
                 println!("file {digest}: {why}");
             }
+            let key = store.record_key().await?.public();
+            let mut against = 0;
+            for file in &self.against {
+                let checked = match read(file, |bytes| check(bytes, &key)) {
+                    Ok(checked) => checked,
+                    Err(why) => return Ok(unreadable(&why)),
+                };
+                let mut lines = faults(&checked);
+                if let Some(fault) = store.audit_against(&checked.record).await? {
+                    lines.push(format!(
+                        "style {}: {}: {}",
+                        fault.style, fault.what, fault.why
+                    ));
+                }
+                against += lines.len();
+                for line in lines {
+                    println!("{}: {line}", file.display());
+                }
+            }
             println!(
                 "{} styles, {} ledger entries, {} revisions, {} messages, {} measurements, \
                  {} signatures, {} files; {} texts erased",
@@ -47,7 +74,7 @@ impl Audit {
                 audit.erased,
             );
             store.close().await;
-            let faults = audit.faults.len() + bad_files;
+            let faults = audit.faults.len() + bad_files + against;
             if faults == 0 {
                 println!("Everything holds.");
                 Ok(ExitCode::SUCCESS)

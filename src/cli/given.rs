@@ -88,7 +88,8 @@ pub fn read<T>(
     made(file, &bytes_of(file)?, make)
 }
 
-fn bytes_of(file: &Path) -> Result<Vec<u8>, Unreadable> {
+/// The bytes of a file, or of standard input for `-`.
+pub fn bytes_of(file: &Path) -> Result<Vec<u8>, Unreadable> {
     let bytes = if file == Path::new("-") {
         bounded(io::stdin())
     } else {
@@ -177,11 +178,14 @@ pub fn answer(made: Result<(impl Serialize, ExitCode), Unreadable>) -> Ended {
             writeln!(out)?;
             Ok(code)
         }
-        Err(unreadable) => {
-            eprintln!("fellseam: {unreadable}");
-            Ok(ExitCode::from(UNREADABLE))
-        }
+        Err(why) => Ok(unreadable(&why)),
     }
+}
+
+/// Says why a file cannot be read: the command ends with this code.
+pub fn unreadable(why: &Unreadable) -> ExitCode {
+    eprintln!("fellseam: {why}");
+    ExitCode::from(UNREADABLE)
 }
 
 /// A length in the master unit, and in the other one as a reference.

@@ -3,10 +3,12 @@
 mod audit;
 mod changes;
 mod chart;
+mod check_record;
 mod demo;
 mod erase;
 mod evaluate;
 mod given;
+mod key;
 mod open;
 mod ready;
 pub mod render;
@@ -44,6 +46,10 @@ enum Command {
     Evaluate(evaluate::Evaluate),
     /// Print what a spec file holds, field by field, as JSON Schema.
     Schema,
+    /// Check a signed record that was downloaded. Needs no service.
+    CheckRecord(check_record::CheckRecord),
+    /// Print the public key that signed records of this installation are checked with.
+    Key(key::Key),
     /// Erase a person's name, messages and photographs. The audit still passes afterwards.
     Erase(erase::Erase),
     /// Make pictures of one file: the program starts this for itself.
@@ -84,6 +90,8 @@ pub fn run() -> ExitCode {
         Command::Changes(command) => command.run(),
         Command::Evaluate(command) => command.run(),
         Command::Schema => schema::run(),
+        Command::CheckRecord(command) => command.run(),
+        Command::Key(command) => command.run(),
         Command::Erase(command) => command.run(),
     };
     match result {

@@ -9,6 +9,7 @@ mod cast;
 pub mod ledger;
 pub mod party;
 pub mod phrase;
+pub mod record;
 pub mod refused;
 pub mod revision;
 pub mod round;

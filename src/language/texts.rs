@@ -38,6 +38,7 @@ macro_rules! read_by_all {
             "people"
             "phrases"
             "plates"
+            "records"
             "refusals"
             "revision"
             "rounds"

@@ -5,7 +5,7 @@
 use sqlx::{PgConnection, SqliteConnection};
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 12] = [
+pub const GUARDED: [&str; 13] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -18,6 +18,7 @@ pub const GUARDED: [&str; 12] = [
     "decision",
     "ledger",
     "correction",
+    "record_key",
 ];
 
 pub(super) async fn sqlite(connection: &mut SqliteConnection) -> sqlx::Result<()> {

@@ -71,3 +71,9 @@ BEGIN SELECT RAISE(ABORT, 'the table correction only grows'); END;
 
 CREATE TRIGGER IF NOT EXISTS correction_no_delete BEFORE DELETE ON correction
 BEGIN SELECT RAISE(ABORT, 'the table correction only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS record_key_no_update BEFORE UPDATE ON record_key
+BEGIN SELECT RAISE(ABORT, 'the table record_key only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS record_key_no_delete BEFORE DELETE ON record_key
+BEGIN SELECT RAISE(ABORT, 'the table record_key only grows'); END;

@@ -53,6 +53,7 @@ mod needs;
 mod people;
 mod presence;
 mod readers;
+mod records;
 mod revisions;
 mod rounds;
 mod rows;

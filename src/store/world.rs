@@ -4,6 +4,7 @@ use std::fmt;
 use std::sync::Arc;
 
 use crate::exchange::ledger::Salt;
+use crate::exchange::record::Key;
 use crate::spec::Time;
 
 type Clock = dyn Fn() -> Time + Send + Sync;
@@ -52,6 +53,11 @@ impl World {
     /// A salt for the hash of a personal text.
     pub fn salt(&self) -> Salt {
         Salt::new(self.bytes())
+    }
+
+    /// A key to sign records with.
+    pub fn record_key(&self) -> Key {
+        Key::new(self.bytes())
     }
 
     /// Eight letters and digits that are not mistaken for each other, to be read from one screen

@@ -46,13 +46,22 @@ const PURE: &[(&str, &[&str])] = &[
     ("spec", PLAIN),
     ("sample", PLAIN),
     ("order", PLAIN),
-    ("exchange", PLAIN),
+    ("exchange", SIGNING),
     ("access", PLAIN),
     ("language", &["thiserror", "fluent_bundle", "unic_langid"]),
 ];
 const PLAIN: &[&str] = &[
     "palette",
     "rust_decimal",
+    "serde",
+    "serde_json",
+    "sha2",
+    "thiserror",
+    "unicode_normalization",
+];
+/// Signed records are made and checked without a service.
+const SIGNING: &[&str] = &[
+    "ed25519_dalek",
     "serde",
     "serde_json",
     "sha2",
@@ -69,6 +78,7 @@ const WORLD_WORDS: &[&str] = &["async", "await", "extern", "unsafe"];
 /// Crates that only some rooms may name.
 const AT_HOME: &[(&str, &[&str])] = &[
     ("askama", &["web"]),
+    ("ed25519_dalek", &["exchange"]),
     ("fluent_bundle", &["language"]),
     ("palette", &["spec"]),
     ("rust_decimal", &["spec"]),

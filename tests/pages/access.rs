@@ -90,6 +90,10 @@ const TABLE: &str = "
     GET  /styles/{style}/revisions/{number}                s y y y y y x x
     GET  /styles/{style}/revisions/{number}/document       s y y y y y x x
     GET  /styles/{style}/revisions/{number}/changes        s y y y y y x x
+    GET  /styles/{style}/revisions/{number}/record         s y y y y y x x
+    GET  /styles/{style}/revisions/{number}/record/file    s y y y y y x x
+    GET  /styles/{style}/rounds/{round}/record             s y y y y y x x
+    GET  /styles/{style}/rounds/{round}/record/file        s y y y y y x x
     POST /styles/{style}/revisions/{number}/acknowledge    s n n n y n x x
     POST /styles/{style}/revisions/{number}/sign           s y y n y n x x
     GET  /styles/{style}/revisions/{number}/items/{item}   s y y y y y x x

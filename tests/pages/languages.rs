@@ -71,7 +71,14 @@ async fn busy(site: &Site) {
 
 /// One item of every sort is enough, and of the sentences to fill in one of every sort of slot.
 fn is_wanted(href: &str) -> bool {
-    let file = ["/files/", "/sheets/", "/document", "/archive", "/static/"];
+    let file = [
+        "/files/",
+        "/sheets/",
+        "/document",
+        "/archive",
+        "/record/file",
+        "/static/",
+    ];
     let of_item = href.split_once("/items/").map(|(_, rest)| {
         let item = rest.split(['/', '?']).next().unwrap_or_default();
         let wanted = [

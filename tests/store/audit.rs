@@ -87,6 +87,7 @@ on_both! {
         // each revision freezes those that it was published by.
         let mut kept = tables.clone();
         kept.insert("correction");
+        kept.insert("record_key");
         assert_eq!(kept, BTreeSet::from(GUARDED));
 
         let mut changed = 0;

@@ -13,6 +13,7 @@ pub mod ledger;
 pub mod live;
 pub mod patch;
 pub mod ready;
+pub mod record;
 pub mod revision;
 pub mod sheet;
 pub mod sign;

@@ -24,6 +24,8 @@ pub struct SignBox {
     token: String,
     /// Where the form goes.
     action: String,
+    /// Where the signed record is, once somebody has signed.
+    record: Option<String>,
     /// The factory that it is with.
     org: OrgId,
     /// What is signed.
@@ -138,10 +140,17 @@ impl SignBox {
             },
             state: state(side),
         };
+        let signed = [Side::Brand, Side::Factory]
+            .into_iter()
+            .any(|side| given(side).is_some());
         SignBox {
             t,
             token: who.form_token.clone(),
             sides: [side(Side::Factory), side(Side::Brand)],
+            record: signed.then(|| {
+                let of = facts.action.trim_end_matches("/sign");
+                format!("{of}/record?with={}", facts.org)
+            }),
             action: facts.action,
             org: facts.org.clone(),
             digest: facts.digest.clone(),
