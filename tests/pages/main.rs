@@ -34,6 +34,7 @@ mod points;
 mod proxy;
 mod publish;
 mod ready;
+mod records;
 mod revision;
 mod rounds;
 mod sheets;

@@ -35,6 +35,18 @@ impl RecordPage {
         self.record.subject.kind == SubjectKind::Round
     }
 
+    fn brand(&self) -> String {
+        self.t.name(&Side::Brand).to_string()
+    }
+
+    fn factory(&self) -> String {
+        self.t.name(&Side::Factory).to_string()
+    }
+
+    fn statement(&self, given: &Given) -> String {
+        self.t.statement(given.statement).to_string()
+    }
+
     fn name(&self, given: &Given) -> String {
         name_or_erased(self.t, given.name.as_deref())
     }
