@@ -39,7 +39,8 @@ pub struct Piece {
     pub id: PieceId,
     /// The size that it is said to be.
     pub size: ItemId,
-    /// One for each of those who measured it.
+    /// One for each of those who measured it. Of a point that several measured, the last one's value
+    /// is what the piece is judged by.
     pub readings: Vec<Reading>,
 }
 
@@ -94,8 +95,16 @@ fn fabric_of(spec: &Spec, part: &ItemId) -> ItemId {
 }
 
 impl Piece {
-    /// What the piece measures: the mean of those who measured each point, rounded once to a whole
-    /// nanometre.
+    /// What the piece is judged by.
+    pub fn decisive(&self) -> BTreeMap<ItemId, Length> {
+        let values = self.readings.iter().flat_map(|it| &it.values);
+        values
+            .map(|(point, value)| (point.clone(), *value))
+            .collect()
+    }
+
+    /// What the piece is taken to measure where causes are looked for: the mean of those who measured
+    /// each point, rounded once to a whole nanometre.
     pub fn values(&self) -> BTreeMap<ItemId, Length> {
         let mut all: BTreeMap<&ItemId, Vec<Length>> = BTreeMap::new();
         for (point, value) in self.readings.iter().flat_map(|it| &it.values) {

@@ -84,12 +84,7 @@ pub fn evaluate(contract: &Contract, pieces: &[Piece], earlier: &[Earlier]) -> E
         .map(|piece| JudgedPiece {
             piece: piece.id.clone(),
             size: piece.size.clone(),
-            judged: match contract.columns.get(&piece.size) {
-                Some(column) => judge(column, &piece.values()),
-                None => Judged {
-                    points: BTreeMap::new(),
-                },
-            },
+            judged: judged(contract, piece),
         })
         .collect();
     let disputes: Vec<Dispute> = pieces
@@ -108,6 +103,26 @@ pub fn evaluate(contract: &Contract, pieces: &[Piece], earlier: &[Earlier]) -> E
         diagnosis,
         disputes,
     }
+}
+
+fn judged(contract: &Contract, piece: &Piece) -> Judged {
+    match contract.columns.get(&piece.size) {
+        Some(column) => judge(column, &piece.decisive()),
+        None => Judged {
+            points: BTreeMap::new(),
+        },
+    }
+}
+
+/// The points that are out on one of these pieces: what later rounds are told as having failed.
+pub fn failed(contract: &Contract, pieces: &[Piece]) -> BTreeSet<ItemId> {
+    let judged = pieces.iter().map(|piece| judged(contract, piece));
+    judged.flat_map(out_of).collect()
+}
+
+fn out_of(judged: Judged) -> impl Iterator<Item = ItemId> {
+    let points = judged.points.into_iter();
+    points.filter_map(|(point, (_, deviation))| deviation?.verdict.is_out().then_some(point))
 }
 
 /// The points of a piece whose lowest and highest reading are too far apart, in the chart's order.
@@ -159,15 +174,6 @@ fn watch(contract: &Contract, judged: &[JudgedPiece], earlier: &[Earlier]) -> Ve
 }
 
 impl Evaluation {
-    /// The points that are out on a piece: what the next round is told as having failed in this.
-    pub fn failed(&self) -> BTreeSet<ItemId> {
-        let points = self.pieces.iter().flat_map(|it| &it.judged.points);
-        let out = points.filter(|(_, (_, deviation))| {
-            deviation.is_some_and(|deviation| deviation.verdict.is_out())
-        });
-        out.map(|(point, _)| point.clone()).collect()
-    }
-
     /// The deviations of one point by size, in the order of the pieces: what a line over the sizes
     /// is drawn from.
     pub fn by_size(&self, point: &ItemId) -> Vec<(&ItemId, Length)> {

@@ -21,6 +21,7 @@ mod found;
 mod going_on;
 mod guarding;
 mod history;
+mod judgement;
 mod languages;
 mod listed;
 mod live;

@@ -39,7 +39,8 @@ may stand behind them. What is absent is left out; fields that are not named her
   pieces      the garments, each with
                 id          what is written on the piece, used once
                 size        what its label says
-                measured    who measured what: [{"by": "factory", "values": {"chest": "53.4"}}]
+                measured    who measured what: [{"by": "factory", "values": {"chest": "53.4"}}];
+                            of a point that several measured, the last one's value is judged
                 washed      the same points after washing: {"chest": "52.1"}; optional
   earlier     rounds before this one: [{"round": "proto", "failed": ["chest"]}], as "failed" in the
               answer of that round lists them; optional

@@ -7,7 +7,7 @@ use serde::Serialize;
 use super::paper::Paper;
 use crate::language::{Evaluated, Text};
 use crate::sample::deviation::Verdict;
-use crate::sample::evaluation::{Evaluation, evaluate};
+use crate::sample::evaluation::{Evaluation, evaluate, failed};
 use crate::sample::finding::{Finding, Lack, Repeatability, RepeatedBy};
 use crate::sample::wash::washed;
 use crate::spec::document::{Direction, Word};
@@ -207,7 +207,7 @@ impl Teller<'_> {
             measured: evaluation.summary.measured,
             missing: evaluation.summary.missing,
             out: evaluation.summary.out,
-            failed: evaluation.failed(),
+            failed: failed(&self.paper.contract, &self.paper.pieces),
             repeatability: diagnosis.map(|it| self.repeated(it.repeatability, it.scatter)),
             findings: findings.iter().map(|it| self.found(it)).collect(),
             again: again

@@ -45,3 +45,27 @@ evaluation-repeat-assumed = কিছুই দুইবার মাপা হ�
 evaluation-repeat-measurers = কয়েকজনের মাপা { $count }টি পয়েন্ট থেকে, একই মাপ { $deviation }-এর মধ্যে আবার পাওয়া যায়।
 evaluation-repeat-pieces = একই সাইজের কয়েকটি পিসে থাকা { $count }টি পয়েন্ট থেকে, একই মাপ { $deviation }-এর মধ্যে আবার পাওয়া যায়।
 evaluation-wash = { $place }: ধোয়ায় { $percent } %। সেখানে প্যাটার্ন × { $factor } করুন।
+
+## On a round's page
+
+evaluation-title = মাপ কী বলছে
+evaluation-no-cause = কোনো কারণ বলা হচ্ছে না। কিছু বাইরে থাকলে তা মাপার ভুলের বেশি নয়, অথবা বলার মতো তথ্য কম।
+evaluation-points-shown = কোথায় দেখা যায়
+evaluation-suggested = প্যাটার্নের প্রস্তাবিত সংশোধন
+evaluation-agree = আগে কীভাবে মাপবেন ঠিক করুন
+evaluation-again-title = আবার মাপুন
+evaluation-lacks-title = যথেষ্ট তথ্য নেই
+evaluation-watch-title = নজরে রাখুন: আগের রাউন্ডে মেলেনি
+evaluation-watch-word = নজরে রাখুন
+evaluation-strips = পয়েন্ট অনুযায়ী পার্থক্য
+evaluation-strips-how = ছায়া দেওয়া অংশ টলারেন্স, তার ভেতরের রেখা স্পেক। ● ভেতরে, ▲ বেশি, ▼ কম।
+evaluation-strips-sides = ফাঁপা চিহ্ন কারখানার মাপ, ভরাট চিহ্ন ব্র্যান্ডের।
+evaluation-strips-beyond = চিহ্নের পাশে তীর: ছবির সীমার বাইরে।
+evaluation-within = { $count }টি পয়েন্ট টলারেন্সের ভেতরে
+evaluation-by-size = সাইজ অনুযায়ী পার্থক্য
+evaluation-by-size-how = রেখাটি প্রতি সাইজের গড় পার্থক্য জোড়ে। সমান রেখা: প্যাটার্ন। ওঠা বা নামা রেখা: গ্রেডিং।
+evaluation-steps = সাইজের ধাপ
+evaluation-from-to = থেকে, পর্যন্ত
+evaluation-asked = চার্ট অনুযায়ী
+evaluation-got = মাপা
+evaluation-more = পার্থক্য

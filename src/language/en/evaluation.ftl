@@ -54,3 +54,30 @@ evaluation-repeat-assumed = Nothing was measured twice. It is assumed that a val
 evaluation-repeat-measurers = Judged by { $count } points that were measured by several people, a value can be repeated to { $deviation }.
 evaluation-repeat-pieces = Judged by { $count } points that several pieces of a size have, a value can be repeated to { $deviation }.
 evaluation-wash = { $place }: { $percent } % by washing. Make the pattern × { $factor } there.
+
+## On a round's page
+
+evaluation-title = What the measurements say
+evaluation-no-cause = No cause is named. What is out, if anything, is no more than measuring explains, or there is too little to tell.
+evaluation-points-shown = Where it shows
+evaluation-suggested = Suggested correction of the pattern
+evaluation-agree = Agree how to measure first
+evaluation-again-title = Measure again
+evaluation-lacks-title = Not enough data
+evaluation-watch-title = Watch: failed in an earlier round
+evaluation-watch-word = watch
+evaluation-strips = Deviation by point
+evaluation-strips-how = The shaded band is the tolerance, the line in it is the spec. ● within, ▲ over, ▼ under.
+evaluation-strips-sides = Hollow marks are the factory’s values, filled ones the brand’s.
+evaluation-strips-beyond = An arrow beside a mark: it lies further out than the picture reaches.
+evaluation-within = { $count ->
+    [one] { $count } point within tolerance
+   *[other] { $count } points within tolerance
+}
+evaluation-by-size = Deviation by size
+evaluation-by-size-how = The line joins the mean deviation of each size. A level line: the pattern. A line that rises or falls: the grading.
+evaluation-steps = Steps between sizes
+evaluation-from-to = From, to
+evaluation-asked = By the chart
+evaluation-got = Measured
+evaluation-more = Difference

@@ -48,3 +48,30 @@ evaluation-repeat-assumed = Nada se midió dos veces. Se supone que un valor se 
 evaluation-repeat-measurers = A juzgar por { $count } puntos medidos por varias personas, un valor se repite dentro de { $deviation }.
 evaluation-repeat-pieces = A juzgar por { $count } puntos que tienen varias piezas de una talla, un valor se repite dentro de { $deviation }.
 evaluation-wash = { $place }: { $percent } % por el lavado. Haga ahí el patrón × { $factor }.
+
+## On a round's page
+
+evaluation-title = Qué dicen las medidas
+evaluation-no-cause = No se nombra ninguna causa. Lo que está fuera, si algo lo está, no pasa de lo que explica la medición, o hay muy poco para decirlo.
+evaluation-points-shown = Dónde se ve
+evaluation-suggested = Corrección propuesta del patrón
+evaluation-agree = Primero acordar cómo medir
+evaluation-again-title = Medir otra vez
+evaluation-lacks-title = Datos insuficientes
+evaluation-watch-title = Vigilar: falló en una ronda anterior
+evaluation-watch-word = vigilar
+evaluation-strips = Desviación por punto
+evaluation-strips-how = La banda sombreada es la tolerancia; la línea en ella, la especificación. ● dentro, ▲ por encima, ▼ por debajo.
+evaluation-strips-sides = Las marcas huecas son valores de la fábrica; las llenas, de la marca.
+evaluation-strips-beyond = Una flecha junto a la marca: queda más lejos de lo que alcanza el dibujo.
+evaluation-within = { $count ->
+    [one] { $count } punto dentro de tolerancia
+   *[other] { $count } puntos dentro de tolerancia
+}
+evaluation-by-size = Desviación por talla
+evaluation-by-size-how = La línea une la desviación media de cada talla. Línea nivelada: el patrón. Línea que sube o baja: el escalado.
+evaluation-steps = Pasos entre tallas
+evaluation-from-to = De, a
+evaluation-asked = Según la tabla
+evaluation-got = Medido
+evaluation-more = Diferencia

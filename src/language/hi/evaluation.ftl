@@ -45,3 +45,27 @@ evaluation-repeat-assumed = कुछ भी दो बार नहीं न�
 evaluation-repeat-measurers = कई लोगों के नापे { $count } पॉइंट के आधार पर, नाप { $deviation } के भीतर दोहराया जा सकता है।
 evaluation-repeat-pieces = एक साइज़ के कई पीसों में मौजूद { $count } पॉइंट के आधार पर, नाप { $deviation } के भीतर दोहराया जा सकता है।
 evaluation-wash = { $place }: धुलाई से { $percent } %। वहाँ पैटर्न × { $factor } करें।
+
+## On a round's page
+
+evaluation-title = नाप क्या बताते हैं
+evaluation-no-cause = कोई कारण नहीं बताया जाता। कुछ बाहर हो तो वह नापने की चूक से ज़्यादा नहीं, या बताने को आँकड़े कम हैं।
+evaluation-points-shown = कहाँ दिखता है
+evaluation-suggested = पैटर्न का सुझाया सुधार
+evaluation-agree = पहले नापने का तरीका तय करें
+evaluation-again-title = फिर नापें
+evaluation-lacks-title = पर्याप्त आँकड़े नहीं
+evaluation-watch-title = नज़र रखें: पिछले राउंड में सही नहीं था
+evaluation-watch-word = नज़र रखें
+evaluation-strips = पॉइंट के हिसाब से अंतर
+evaluation-strips-how = छायादार पट्टी टॉलरेंस है, उसके भीतर की रेखा स्पेक है। ● भीतर, ▲ ज़्यादा, ▼ कम।
+evaluation-strips-sides = खोखले चिह्न फ़ैक्टरी के नाप हैं, भरे हुए ब्रांड के।
+evaluation-strips-beyond = चिह्न के पास तीर: चित्र की सीमा से बाहर।
+evaluation-within = { $count } पॉइंट टॉलरेंस के भीतर
+evaluation-by-size = साइज़ के हिसाब से अंतर
+evaluation-by-size-how = रेखा हर साइज़ के औसत अंतर को जोड़ती है। समतल रेखा: पैटर्न। चढ़ती या उतरती रेखा: ग्रेडिंग।
+evaluation-steps = साइज़ के बीच के अंतर
+evaluation-from-to = से, तक
+evaluation-asked = चार्ट के अनुसार
+evaluation-got = नापा गया
+evaluation-more = फ़र्क़

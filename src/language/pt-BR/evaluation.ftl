@@ -48,3 +48,30 @@ evaluation-repeat-assumed = Nada foi medido duas vezes. Supõe-se que um valor s
 evaluation-repeat-measurers = A julgar por { $count } pontos medidos por várias pessoas, um valor se repete dentro de { $deviation }.
 evaluation-repeat-pieces = A julgar por { $count } pontos que várias peças de um tamanho têm, um valor se repete dentro de { $deviation }.
 evaluation-wash = { $place }: { $percent } % pela lavagem. Faça o molde × { $factor } ali.
+
+## On a round's page
+
+evaluation-title = O que as medidas dizem
+evaluation-no-cause = Nenhuma causa é apontada. O que está fora, se algo está, não passa do que a medição explica, ou há pouco para dizer.
+evaluation-points-shown = Onde aparece
+evaluation-suggested = Correção sugerida do molde
+evaluation-agree = Primeiro combinar como medir
+evaluation-again-title = Medir de novo
+evaluation-lacks-title = Dados insuficientes
+evaluation-watch-title = Observar: falhou em uma rodada anterior
+evaluation-watch-word = observar
+evaluation-strips = Desvio por ponto
+evaluation-strips-how = A faixa sombreada é a tolerância; a linha nela é a especificação. ● dentro, ▲ acima, ▼ abaixo.
+evaluation-strips-sides = Marcas vazadas são valores da fábrica; cheias, da marca.
+evaluation-strips-beyond = Uma seta ao lado da marca: está mais longe do que o desenho alcança.
+evaluation-within = { $count ->
+    [one] { $count } ponto dentro da tolerância
+   *[other] { $count } pontos dentro da tolerância
+}
+evaluation-by-size = Desvio por tamanho
+evaluation-by-size-how = A linha une o desvio médio de cada tamanho. Linha nivelada: o molde. Linha que sobe ou desce: a graduação.
+evaluation-steps = Passos entre tamanhos
+evaluation-from-to = De, para
+evaluation-asked = Pela tabela
+evaluation-got = Medido
+evaluation-more = Diferença

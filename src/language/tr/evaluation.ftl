@@ -45,3 +45,27 @@ evaluation-repeat-assumed = Hiçbir şey iki kez ölçülmedi. Bir değerin { $d
 evaluation-repeat-measurers = Birkaç kişinin ölçtüğü { $count } noktaya göre bir değer { $deviation } içinde tekrarlanabiliyor.
 evaluation-repeat-pieces = Aynı bedenden birkaç numunede bulunan { $count } noktaya göre bir değer { $deviation } içinde tekrarlanabiliyor.
 evaluation-wash = { $place }: yıkamayla % { $percent }. Kalıbı orada × { $factor } yapın.
+
+## On a round's page
+
+evaluation-title = Ölçüler ne diyor
+evaluation-no-cause = Bir neden belirtilmiyor. Tolerans dışı bir şey varsa ölçüm yanılgısından fazla değil, ya da bunu söylemek için veri az.
+evaluation-points-shown = Nerede görülüyor
+evaluation-suggested = Önerilen kalıp düzeltmesi
+evaluation-agree = Önce nasıl ölçüleceğinde anlaşın
+evaluation-again-title = Yeniden ölçün
+evaluation-lacks-title = Yeterli veri yok
+evaluation-watch-title = Dikkat: önceki bir turda tutmadı
+evaluation-watch-word = dikkat
+evaluation-strips = Noktaya göre sapma
+evaluation-strips-how = Taralı bant toleranstır, içindeki çizgi istenen ölçüdür. ● içinde, ▲ üstünde, ▼ altında.
+evaluation-strips-sides = İçi boş işaretler fabrikanın, dolu olanlar markanın değerleridir.
+evaluation-strips-beyond = İşaretin yanındaki ok: resmin yetiştiğinden daha uzakta.
+evaluation-within = Tolerans içinde { $count } nokta
+evaluation-by-size = Bedene göre sapma
+evaluation-by-size-how = Çizgi her bedenin ortalama sapmasını birleştirir. Düz çizgi: kalıp. Yükselen ya da inen çizgi: serileme.
+evaluation-steps = Bedenler arası adımlar
+evaluation-from-to = Nereden, nereye
+evaluation-asked = Tabloya göre
+evaluation-got = Ölçülen
+evaluation-more = Fark

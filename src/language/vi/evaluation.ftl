@@ -45,3 +45,27 @@ evaluation-repeat-assumed = Không có gì được đo hai lần. Giả định
 evaluation-repeat-measurers = Xét theo { $count } vị trí có nhiều người đo, đo lại lệch trong { $deviation }.
 evaluation-repeat-pieces = Xét theo { $count } vị trí có nhiều chiếc cùng cỡ, đo lại lệch trong { $deviation }.
 evaluation-wash = { $place }: { $percent } % do giặt. Hãy nhân rập ở đó × { $factor }.
+
+## On a round's page
+
+evaluation-title = Số đo cho biết gì
+evaluation-no-cause = Không nêu nguyên nhân nào. Nếu có chỗ ngoài dung sai thì cũng không quá sai số khi đo, hoặc dữ liệu còn quá ít.
+evaluation-points-shown = Thấy ở đâu
+evaluation-suggested = Đề nghị sửa rập
+evaluation-agree = Thống nhất cách đo trước
+evaluation-again-title = Đo lại
+evaluation-lacks-title = Chưa đủ dữ liệu
+evaluation-watch-title = Theo dõi: vòng mẫu trước không đạt
+evaluation-watch-word = theo dõi
+evaluation-strips = Độ lệch theo vị trí
+evaluation-strips-how = Dải tô đậm là dung sai, vạch bên trong là thông số. ● trong dung sai, ▲ vượt, ▼ dưới.
+evaluation-strips-sides = Dấu rỗng là số đo của nhà máy, dấu đặc là của nhãn hàng.
+evaluation-strips-beyond = Mũi tên cạnh dấu: lệch xa hơn khung hình.
+evaluation-within = { $count } vị trí trong dung sai
+evaluation-by-size = Độ lệch theo cỡ
+evaluation-by-size-how = Đường nối độ lệch trung bình của từng cỡ. Đường ngang: do rập. Đường lên hoặc xuống: do nhảy cỡ.
+evaluation-steps = Bước nhảy giữa các cỡ
+evaluation-from-to = Từ, đến
+evaluation-asked = Theo bảng thông số
+evaluation-got = Đo được
+evaluation-more = Chênh lệch

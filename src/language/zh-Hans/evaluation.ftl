@@ -45,3 +45,27 @@ evaluation-repeat-assumed = 没有部位量过两次。假定同一数值的重�
 evaluation-repeat-measurers = 根据多人测量的 { $count } 个部位，同一数值的重复误差为 { $deviation }。
 evaluation-repeat-pieces = 根据同码多件的 { $count } 个部位，同一数值的重复误差为 { $deviation }。
 evaluation-wash = { $place }：洗后 { $percent } %。请将该处纸样 × { $factor }。
+
+## On a round's page
+
+evaluation-title = 测量结果说明什么
+evaluation-no-cause = 未指出原因。如有超差，也不超过测量误差所能解释的范围，或者数据太少，无法判断。
+evaluation-points-shown = 出现在何处
+evaluation-suggested = 建议的纸样修正
+evaluation-agree = 请先商定测量方法
+evaluation-again-title = 请再量一次
+evaluation-lacks-title = 数据不足
+evaluation-watch-title = 留意：上一轮未合格
+evaluation-watch-word = 留意
+evaluation-strips = 各部位偏差
+evaluation-strips-how = 灰色带为公差，带中的线为规格值。● 合格，▲ 超上限，▼ 低于下限。
+evaluation-strips-sides = 空心标记为工厂的数值，实心标记为品牌方的数值。
+evaluation-strips-beyond = 标记旁的箭头：偏差超出图的范围。
+evaluation-within = { $count } 个部位在公差内
+evaluation-by-size = 各尺码偏差
+evaluation-by-size-how = 线连接各尺码的平均偏差。水平线：纸样问题。上升或下降的线：放码问题。
+evaluation-steps = 尺码之间的档差
+evaluation-from-to = 从，到
+evaluation-asked = 按尺寸表
+evaluation-got = 实测
+evaluation-more = 差值

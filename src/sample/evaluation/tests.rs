@@ -255,8 +255,11 @@ fn what_is_barely_out_is_measured_again_and_blamed_on_nobody() {
             if point == "l" { 25 } else { 0 }
         },
     );
+    assert_eq!(
+        failed(&contract, std::slice::from_ref(&off)),
+        BTreeSet::from([id("l")])
+    );
     let evaluation = evaluate(&contract, &[off], &[]);
-    assert_eq!(evaluation.failed(), BTreeSet::from([id("l")]));
     let diagnosis = evaluation.diagnosis.expect("it was measured");
     assert_eq!(diagnosis.findings, []);
     assert_eq!(diagnosis.again.len(), 1);
@@ -288,7 +291,12 @@ fn two_who_differ_by_more_than_half_the_tolerance_agree_first() {
         ("factory", "brand")
     );
     assert_eq!(dispute.allowed, tenths(25));
-    // Out of tolerance by their mean, and nobody is blamed before they agree.
+    // What the last one measured is judged, and nobody is blamed before they agree.
+    let judged = evaluation.pieces[0].judged.points[&id("f")].1;
+    assert_eq!(
+        judged.expect("it was measured").measured,
+        chest + tenths(250)
+    );
     let diagnosis = evaluation.diagnosis.expect("it was measured");
     assert_eq!(diagnosis.findings, []);
     assert_eq!(diagnosis.again, []);

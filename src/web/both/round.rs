@@ -2,7 +2,9 @@
 
 mod deciding;
 mod history;
+mod judgement;
 mod next;
+mod picture;
 mod table;
 mod unfinished;
 
@@ -30,6 +32,7 @@ use crate::web::{App, shape};
 pub use deciding::Sent;
 use deciding::{DecideForm, critical};
 use history::{HistoryLine, history};
+use judgement::{Judgement, judge};
 use next::{Next, Way, can_measure, next};
 use table::Table;
 use unfinished::Unfinished;
@@ -56,6 +59,8 @@ pub struct RoundPage {
     decides: bool,
     measures: bool,
     table: Table,
+    /// `None` while nothing was measured.
+    judgement: Option<Judgement>,
     summary: Summary,
     critical: Vec<(String, String, usize)>,
     form: Option<DecideForm>,
@@ -147,7 +152,10 @@ pub async fn load(
 ) -> Result<RoundPage, Problem> {
     let t = who.t;
     let store = &app.store;
-    let round = store.round(reader, id).await?;
+    let mut before = store.rounds(reader).await?;
+    let here = before.iter().position(|round| round.id == *id);
+    let round = before.remove(here.ok_or(Problem::NotFound)?);
+    let judgement = judge(t, &round, &before).await?;
     let newest = store.newest(reader).await?;
     let current = newest.filter(|newest| newest.standing == Standing::Current);
     let current = current.map(|current| current.number);
@@ -199,7 +207,8 @@ pub async fn load(
         newer: asks_about(round.state, round.revision, current, round.continued_at),
         decides: reader.also::<act::Decide>().is_ok(),
         measures: can_measure(&round, reader),
-        table: Table::of(&round),
+        table: Table::of(&round, judgement.as_ref().map(|it| &it.watched)),
+        judgement,
         critical: critical(&round, &summary),
         form: DecideForm::of(t, &round, reader, sent),
         must_fixes: must_fixes(&round, threads, &made),

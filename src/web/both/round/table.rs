@@ -1,6 +1,6 @@
 //! Pieces by points: what was measured, beside what the frozen chart asks for.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::access::Side;
 use crate::sample::deviation::{Column, Limits, Verdict, apart, columns};
@@ -34,6 +34,8 @@ pub struct Row {
     pub letter: String,
     pub name: String,
     pub critical: bool,
+    /// It failed in an earlier round.
+    pub watched: bool,
     /// The tolerance, where it is one for all sizes of the round.
     pub tolerance: Option<String>,
     /// In the order of the table's sizes.
@@ -117,7 +119,7 @@ impl SizeColumn {
 type Newest<'a> = BTreeMap<(&'a PieceId, Side, &'a ItemId), Length>;
 
 impl Table {
-    pub fn of(round: &Round) -> Table {
+    pub fn of(round: &Round, watched: Option<&BTreeSet<ItemId>>) -> Table {
         let spec = &round.frozen.spec;
         let newest: Newest<'_> = round
             .measurements
@@ -140,6 +142,7 @@ impl Table {
                 letter: point.letter.clone(),
                 name: point.name.clone(),
                 critical: point.critical,
+                watched: watched.is_some_and(|it| it.contains(&point.id)),
                 tolerance: one.cloned(),
                 cells,
             }
