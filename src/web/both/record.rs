@@ -56,6 +56,14 @@ impl RecordPage {
         self.record.subject.digest.as_ref() != Some(&given.digest)
     }
 
+    /// What checks the file, to be typed as it stands.
+    fn command(&self) -> String {
+        format!(
+            "fellseam check-record {} --key {}",
+            self.file, self.record.key
+        )
+    }
+
     /// The page of what is signed.
     fn back(&self) -> String {
         let (style, subject) = (&self.record.style.id, &self.record.subject);
