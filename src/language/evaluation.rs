@@ -107,6 +107,9 @@ impl Evaluated<'_> {
     /// The figures that carry a finding.
     pub fn figures(&self, finding: &Finding) -> Message {
         let figures = &finding.figures;
+        if figures.readings == 1 {
+            return self.t.say("evaluation-rests-on-one");
+        }
         self.t
             .say("evaluation-rests-on")
             .with("readings", figures.readings)

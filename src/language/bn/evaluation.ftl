@@ -28,6 +28,7 @@ evaluation-swapped-points = পিস { $pieces }: { $points }-এর মাপ 
 
 ## Figures
 
+evaluation-rests-on-one = এর ভিত্তি একটি মাপ।
 evaluation-rests-on = এর ভিত্তি { $readings }টি মাপ, তার { $same }টি একই দিকে সরেছে। অর্ধেক সরেছিল { $before }-এর বেশি; এটি বাদ দিলে থাকে { $left }।
 
 ## What is not a cause

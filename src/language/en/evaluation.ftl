@@ -31,10 +31,8 @@ evaluation-swapped-points = Piece { $pieces }: the values of { $points } stand i
 
 ## Figures
 
-evaluation-rests-on = It rests on { $readings ->
-    [one] { $readings } value
-   *[other] { $readings } values
-}, { $same } of them off to the same side. Half of them were off by more than { $before }; what this leaves of them is { $left }.
+evaluation-rests-on-one = It rests on one value.
+evaluation-rests-on = It rests on { $readings } values, { $same } of them off to the same side. Half of them were off by more than { $before }; what this leaves of them is { $left }.
 
 ## What is not a cause
 

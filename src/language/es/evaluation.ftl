@@ -31,6 +31,7 @@ evaluation-swapped-points = Pieza { $pieces }: los valores de { $points } están
 
 ## Figures
 
+evaluation-rests-on-one = Se apoya en un solo valor.
 evaluation-rests-on = Se apoya en { $readings } valores, { $same } de ellos desviados hacia el mismo lado. La mitad se desviaba más de { $before }; lo que esto deja es { $left }.
 
 ## What is not a cause

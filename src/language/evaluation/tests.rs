@@ -81,6 +81,12 @@ fn a_finding_says_where_how_much_and_what_to_do() {
         "It rests on 12 values, 11 of them off to the same side. Half of them were off by more \
          than 1,5 cm; what this leaves of them is 0,12 cm."
     );
+    let mut lone = finding(Cause::SinglePoint);
+    lone.figures.readings = 1;
+    assert_eq!(
+        told(|it| it.figures(&lone).to_string()),
+        "It rests on one value."
+    );
     assert_eq!(
         told(|it| it.finding(&finding(Cause::HalfFull)).to_string()),
         "Piece 2, A, B: about half of what it should be. The half was written instead of the \

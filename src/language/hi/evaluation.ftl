@@ -28,6 +28,7 @@ evaluation-swapped-points = पीस { $pieces }: { $points } के नाप 
 
 ## Figures
 
+evaluation-rests-on-one = यह एक नाप पर टिका है।
 evaluation-rests-on = यह { $readings } नापों पर टिका है, जिनमें { $same } एक ही ओर हटे हैं। आधे { $before } से ज़्यादा हटे थे; इसे घटाकर { $left } बचता है।
 
 ## What is not a cause

@@ -31,6 +31,7 @@ evaluation-swapped-points = Peça { $pieces }: os valores de { $points } estão 
 
 ## Figures
 
+evaluation-rests-on-one = Apoia-se em um só valor.
 evaluation-rests-on = Apoia-se em { $readings } valores, { $same } deles desviados para o mesmo lado. Metade desviava mais de { $before }; o que isto deixa é { $left }.
 
 ## What is not a cause

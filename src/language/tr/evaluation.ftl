@@ -28,6 +28,7 @@ evaluation-swapped-points = Numune { $pieces }: { $points } değerleri birbirini
 
 ## Figures
 
+evaluation-rests-on-one = Tek bir değere dayanıyor.
 evaluation-rests-on = { $readings } değere dayanıyor, { $same } tanesi aynı yöne sapmış. Yarısı { $before } değerinden fazla sapmıştı; bundan geriye { $left } kalıyor.
 
 ## What is not a cause

@@ -28,6 +28,7 @@ evaluation-swapped-points = Chiếc { $pieces }: số đo của { $points } bị
 
 ## Figures
 
+evaluation-rests-on-one = Dựa trên một số đo.
 evaluation-rests-on = Dựa trên { $readings } số đo, trong đó { $same } lệch về cùng một phía. Một nửa lệch hơn { $before }; phần còn lại sau khi trừ là { $left }.
 
 ## What is not a cause

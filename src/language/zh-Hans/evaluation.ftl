@@ -28,6 +28,7 @@ evaluation-swapped-points = 第 { $pieces } 件：{ $points } 的数值互相调
 
 ## Figures
 
+evaluation-rests-on-one = 只依据一个数值。
 evaluation-rests-on = 依据 { $readings } 个数值，其中 { $same } 个偏向同一侧。其中一半偏差超过 { $before }；扣除此原因后剩 { $left }。
 
 ## What is not a cause
