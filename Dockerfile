@@ -5,7 +5,7 @@ RUN cargo build --profile dist --locked --bin fellseam
 
 FROM debian:bookworm-slim
 RUN apt-get update \
-    && apt-get install -y --no-install-recommends ca-certificates curl fonts-dejavu-core \
+    && apt-get install -y --no-install-recommends ca-certificates curl fonts-dejavu-core fonts-noto-core fonts-noto-cjk \
     && rm -rf /var/lib/apt/lists/* \
     && useradd --system --uid 10001 --home-dir /data fellseam \
     && install -d -o fellseam -g fellseam /data

@@ -5,6 +5,7 @@ mod changes;
 mod chart;
 mod check_record;
 mod demo;
+mod doctor;
 mod erase;
 mod evaluate;
 mod given;
@@ -52,6 +53,8 @@ enum Command {
     Key(key::Key),
     /// Erase a person's name, messages and photographs. The audit still passes afterwards.
     Erase(erase::Erase),
+    /// Say which languages this machine can print, and what to install for the others.
+    Doctor,
     /// Make pictures of one file: the program starts this for itself.
     #[command(hide = true)]
     Render,
@@ -89,6 +92,7 @@ pub fn run() -> ExitCode {
         Command::Chart(command) => command.run(),
         Command::Changes(command) => command.run(),
         Command::Evaluate(command) => command.run(),
+        Command::Doctor => Ok(doctor::run()),
         Command::Schema => schema::run(),
         Command::CheckRecord(command) => command.run(),
         Command::Key(command) => command.run(),

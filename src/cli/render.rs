@@ -4,6 +4,7 @@
 //! No threads, no async, no database, no log: it starts in milliseconds and nothing of the
 //! service is in it that a broken decoder could reach.
 
+mod paper;
 mod raster;
 mod sheet;
 mod svg;
@@ -54,6 +55,7 @@ fn work(input: &mut impl BufRead, output: &mut impl Write) -> io::Result<()> {
     let mut bytes = vec![0; length];
     input.read_exact(&mut bytes)?;
     match job.task {
+        Task::Paper => paper::answer(output, &bytes),
         Task::Pictures(kind) => answer(output, draw(&job, kind, bytes)),
         Task::Sheets => {
             serde_json::to_writer(&mut *output, &sheet::read(bytes))?;

@@ -7,6 +7,7 @@
 //! before [`Files::put`] returns.
 
 pub mod media;
+mod paper;
 pub mod render;
 pub mod sheet;
 

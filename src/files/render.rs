@@ -141,6 +141,7 @@ impl Default for Limits {
 pub(crate) enum Task {
     Pictures(Kind),
     Sheets,
+    Paper,
 }
 
 /// The first line to the child.
@@ -262,6 +263,11 @@ impl Renderer {
         Ok(end)
     }
 
+    /// Time and memory of one child.
+    pub(super) fn limits_of_one(&self) -> (Duration, u64) {
+        (self.limits.time, self.limits.memory)
+    }
+
     fn command(&self, folder: &Path) -> Command {
         let mut command = Command::new(&self.program);
         command
@@ -369,6 +375,15 @@ impl End {
         } else {
             Err(self.without_answer())
         }
+    }
+
+    /// The answer's first line, and what follows it.
+    pub(super) fn line_and_bytes(mut self) -> Result<(Vec<u8>, Vec<u8>), RenderError> {
+        let Some(at) = self.answer.iter().position(|byte| *byte == b'\n') else {
+            return Err(self.without_answer());
+        };
+        let bytes = self.answer.split_off(at + 1);
+        Ok((self.answer, bytes))
     }
 
     fn read(self) -> Result<Rendered, RenderError> {

@@ -35,6 +35,7 @@ macro_rules! read_by_all {
             "groups"
             "ledger"
             "names"
+            "paper"
             "people"
             "phrases"
             "plates"

@@ -2,5 +2,6 @@
 //! Knows nothing of the web.
 
 pub mod archive;
+pub mod paper;
 pub mod qr;
 pub mod sheet;

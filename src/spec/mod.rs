@@ -12,6 +12,7 @@ pub mod colour;
 pub mod composition;
 pub mod decimal;
 pub mod document;
+pub mod drawn;
 pub mod dyeing;
 pub mod example;
 pub mod fabric;

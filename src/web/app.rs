@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use tokio::sync::watch;
 
+use super::both::print::Prints;
 use super::both::sheet::Sheets;
 use super::cached::Kept;
 use super::limit::Limiter;
@@ -67,6 +68,7 @@ pub struct Parts {
     pub attempts: Limiter,
     pub kept: Kept,
     pub sheets: Sheets,
+    pub prints: Prints,
     pub notify: Notify,
     /// Becomes true when the program stops: answers that have no end then end.
     pub stopping: watch::Sender<bool>,
@@ -86,6 +88,7 @@ impl App {
             attempts: Limiter::default(),
             kept: Kept::default(),
             sheets: Sheets::default(),
+            prints: Prints::default(),
         }))
     }
 

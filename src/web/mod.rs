@@ -9,7 +9,6 @@ mod assets;
 mod both;
 mod brand;
 mod cached;
-mod drawn;
 mod entry;
 mod factory;
 mod figures;

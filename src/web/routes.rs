@@ -56,6 +56,7 @@ routes! {
         post "/set-up/{key}" entry::set_up::submit,
         get "/join/{key}" entry::join::show,
         post "/join/{key}" entry::join::submit,
+        get "/p/{code}" both::now::show,
         get "/code" entry::code::show,
         post "/code" entry::code::submit,
     }
@@ -134,6 +135,10 @@ routes! {
         get "/styles/{style}/revisions/{number}/sheets/{file}" both::export::revision,
         get "/styles/{style}/draft/archive" both::archive::draft,
         get "/styles/{style}/revisions/{number}/archive" both::archive::revision,
+        get "/styles/{style}/draft/print" both::print::draft,
+        get "/styles/{style}/draft/paper" both::print::draft_paper,
+        get "/styles/{style}/revisions/{number}/print" both::print::show,
+        get "/styles/{style}/revisions/{number}/paper" both::print::paper,
         get "/live" both::live::all,
         get "/styles/{style}/live" both::live::style,
         get "/styles/{style}/revisions/{number}/items/{item}" both::item::show,
@@ -168,8 +173,10 @@ pub fn router(app: App) -> Router {
         let path = path.map_or("-", MatchedPath::as_str);
         tracing::info_span!("request", method = %request.method(), path)
     });
-    // An archive is pressed already.
-    let pressed = DefaultPredicate::new().and(NotForContentType::new("application/zip"));
+    // An archive and a print are pressed already.
+    let pressed = DefaultPredicate::new()
+        .and(NotForContentType::new("application/zip"))
+        .and(NotForContentType::new("application/pdf"));
     public
         .merge(signed_in.route_layer(from_fn(must_be_signed_in)))
         .fallback(nothing)

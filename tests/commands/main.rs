@@ -348,3 +348,17 @@ fn an_archive_that_is_none_is_told_and_ends_with_two() {
         ended.err
     );
 }
+
+#[test]
+fn the_doctor_says_for_every_language_what_prints_it() {
+    let ended = fellseam(&["doctor"], b"");
+    for language in fellseam::language::Language::ALL {
+        let line = format!("print {} ({}): ", language.tag(), language.own_name());
+        let family = ended.out.lines().find_map(|it| it.strip_prefix(&line));
+        let family = family.unwrap_or_else(|| panic!("no line {line}: {}", ended.out));
+        assert!(
+            family.contains("Sans") || family.contains("apt install fonts-"),
+            "{family}"
+        );
+    }
+}

@@ -27,6 +27,7 @@ const TABLE: &str = "
     POST /set-up/{key}                                     x x x x x x x x
     GET  /join/{key}                                       y y y y y y y y
     POST /join/{key}                                       y y y y y y y y
+    GET  /p/{code}                                         x x x x x x x x
     GET  /code                                             y y y y y y y y
     POST /code                                             y y y y y y y y
 
@@ -80,6 +81,10 @@ const TABLE: &str = "
     POST /styles/{style}/draft/{section}/import            s x x n x x x x
     GET  /styles/{style}/draft/sheets/{file}               s x x x x x x x
     GET  /styles/{style}/revisions/{number}/sheets/{file}  s x x x x x x x
+    GET  /styles/{style}/draft/print                       s y y y x x x x
+    GET  /styles/{style}/draft/paper                       s y y y x x x x
+    GET  /styles/{style}/revisions/{number}/print          s y y y y y x x
+    GET  /styles/{style}/revisions/{number}/paper          s y y y y y x x
     GET  /styles/{style}/draft/archive                     s y y y x x x x
     GET  /styles/{style}/revisions/{number}/archive        s y y y y y x x
     GET  /styles/{style}/publish                           s y y n x x x x
@@ -231,6 +236,7 @@ impl Place {
             ("{file}", drawing().to_string()),
             ("{width}", "480".to_owned()),
             ("{key}", "no-such-key".to_owned()),
+            ("{code}", "no-such-code".to_owned()),
             ("{person}", newcomer.actor.person.to_string()),
             ("{style}", cast.brand.style.to_string()),
             ("{section}", "header".to_owned()),
@@ -250,6 +256,10 @@ impl Place {
     fn path(&self, pattern: &str) -> String {
         if pattern == "/static/{file}" {
             return "/static/look.css".to_owned();
+        }
+        if pattern.ends_with("/paper") {
+            // Without the drawings, whose bytes here are no pictures.
+            return self.path(&pattern.replace("/paper", "/paper?part=labels&second="));
         }
         let fill = |path: String, (name, id): &(&str, String)| path.replace(name, id);
         self.ids.iter().fold(pattern.to_owned(), fill)

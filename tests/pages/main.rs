@@ -27,6 +27,7 @@ mod listed;
 mod live;
 mod marked;
 mod ledger;
+mod now;
 mod numbers;
 mod originals;
 mod people;

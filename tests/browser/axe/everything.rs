@@ -64,9 +64,11 @@ const SECTIONS: [&str; 10] = [
     "packing",
 ];
 
-/// Sections without such a page, and the address of a thread, which leads on to its item.
-const NONE: [&str; 11] = [
+/// Sections without such a page, the address of a thread, which leads on to its item, and what is
+/// behind the code on a print, which nothing links to.
+const NONE: [&str; 12] = [
     "/styles/{style}/threads/{thread}",
+    "/p/{code}",
     "/styles/{style}/draft/header/{item}",
     "/styles/{style}/draft/drawings/{item}",
     "/styles/{style}/draft/header/import",

@@ -238,6 +238,7 @@ pub fn is_page(route: &str) -> bool {
         "/static/",
         "/document",
         "/archive",
+        "/paper",
         "/live",
         "/healthz",
     ];

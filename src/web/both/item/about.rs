@@ -3,9 +3,9 @@
 use crate::exchange::revision::Frozen;
 use crate::language::{FieldWords, Text};
 use crate::spec::document::{Basis, Colourways, Direction, HowToMeasure, Part, Point};
+use crate::spec::drawn::{Dimension, dimension};
 use crate::spec::{Item, ItemId, Length, Section, Unit};
 use crate::web::both::patch::{Patch, patch};
-use crate::web::drawn::{Dimension, dimension};
 use crate::web::shape;
 
 pub struct About {

@@ -8,7 +8,7 @@ use serde::Serialize;
 use super::{About, Writer};
 use crate::spec::ItemId;
 use crate::spec::document::{BlowUp, Drawing, Spot};
-use crate::web::drawn::{Dimension, dimension, distance, leaders, middle, tall};
+use crate::spec::drawn::{Dimension, dimension, distance, leaders, middle, tall};
 use crate::web::shape;
 
 #[derive(Serialize)]
