@@ -47,6 +47,14 @@ impl Paper {
         }
     }
 
+    /// The standard's own name, which is the same in every language.
+    pub fn title(self) -> &'static str {
+        match self {
+            Paper::A4 => "A4",
+            Paper::Letter => "Letter",
+        }
+    }
+
     pub fn from_name(name: &str) -> Option<Paper> {
         Paper::ALL.into_iter().find(|paper| paper.name() == name)
     }

@@ -84,7 +84,10 @@ fn tool(name: &str, arguments: &[&str]) -> String {
 /// The straight upright or level lines of a page in millimetres, by their ends.
 fn lines(pdf: &str, page: usize) -> Vec<[f64; 4]> {
     let page = page.to_string();
-    let svg = tool("pdftocairo", &["-svg", "-noshrink", "-f", &page, "-l", &page, pdf, "-"]);
+    let svg = tool(
+        "pdftocairo",
+        &["-svg", "-noshrink", "-f", &page, "-l", &page, pdf, "-"],
+    );
     let mut found = Vec::new();
     for path in svg.split("<path ").skip(1) {
         let attribute = |name: &str| {

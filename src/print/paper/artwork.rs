@@ -40,7 +40,7 @@ impl Writer<'_> {
             }
             let mut blocks = std::mem::take(&mut about);
             blocks.push(Block::Ruler {
-                text: self.say(|t| t.say("paper-true-size")),
+                text: self.each(|t| t.say("paper-true-size")),
             });
             let (paper_width, paper_height) = self.parcel.order.paper.size();
             let (beside, above) = ASIDE;
@@ -49,7 +49,7 @@ impl Writer<'_> {
             let size = larger.then_some((needed.0.max(paper_width), needed.1.max(paper_height)));
             if let Some((wide, high)) = size {
                 let strong = true;
-                let text = self.say(|t| {
+                let text = self.each(|t| {
                     t.say("paper-larger")
                         .with("width", format!("{wide:.0}"))
                         .with("height", format!("{high:.0}"))
@@ -64,7 +64,7 @@ impl Writer<'_> {
                 alt: format!("{} {}", artwork.letter, artwork.name),
                 width,
                 height,
-                caption: self.say(|t| {
+                caption: self.each(|t| {
                     let size = t
                         .say("artwork-true-size")
                         .with("width", self.exact_millimetres(band.width.map(|it| it.nm)))
@@ -85,7 +85,7 @@ impl Writer<'_> {
 
     /// The sizes that a band holds for.
     pub(super) fn band_sizes(&self, band: &Band) -> Words {
-        self.say(|t| match (&band.from, &band.to) {
+        self.each(|t| match (&band.from, &band.to) {
             (None, None) => t.say("artwork-all-sizes").to_string(),
             (Some(only), None) | (None, Some(only)) => self.size_code(only),
             (Some(from), Some(to)) if from == to => self.size_code(from),
@@ -112,7 +112,7 @@ impl Writer<'_> {
             ];
             let rows = artwork.bands.iter().map(|band| {
                 let nm = |it: Option<crate::spec::Entered>| it.map(|it| it.nm);
-                let size = self.say(|t| {
+                let size = self.each(|t| {
                     t.say("artwork-true-size")
                         .with("width", self.exact_millimetres(nm(band.width)))
                         .with("height", self.exact_millimetres(nm(band.height)))

@@ -15,7 +15,7 @@ impl Writer<'_> {
     pub(super) fn pattern(&self) -> Vec<Page> {
         let mut pages = self.marked_drawings(|it| !it.lines.is_empty() && it.view != View::Detail);
         let Some(chart) = &self.edition.chart else {
-            let text = self.say(|t| t.say("paper-no-chart"));
+            let text = self.each(|t| t.say("paper-no-chart"));
             let mut blocks = vec![Block::Note { text, strong: true }];
             blocks.extend(self.how_to_measure());
             pages.push(Page::of(blocks));
@@ -85,7 +85,7 @@ impl Writer<'_> {
             let all: Vec<String> = basis.into_iter().chain(flags).collect();
             all.join(" · ")
         };
-        let small = self.say(said);
+        let small = self.each(said);
         cell.strong = point.critical;
         if !small.is_empty() {
             cell.small.push(small);
@@ -192,7 +192,7 @@ impl Writer<'_> {
         ];
         let rows = points.iter().map(|point| {
             let how = &point.how;
-            let way = self.say(|t| {
+            let way = self.each(|t| {
                 let stretched = match how.stretched {
                     true => t.say("how-stretched"),
                     false => t.say("how-relaxed"),

@@ -128,7 +128,7 @@ impl Writer<'_> {
         let (text, small) = match made {
             Some(Made::Colour(colour)) => {
                 let mut small = vec![Words::plain(&colour.reference)];
-                small.push(self.say(|t| {
+                small.push(self.each(|t| {
                     let words = t.words(self.spec, self.edition.decimal);
                     words.colour(colour).join(" · ")
                 }));
@@ -136,7 +136,7 @@ impl Writer<'_> {
                 (self.named(&colour.name), small)
             }
             other => {
-                let said = self.say(|t| t.words(self.spec, self.edition.decimal).cell(other));
+                let said = self.each(|t| t.words(self.spec, self.edition.decimal).cell(other));
                 (said, Vec::new())
             }
         };

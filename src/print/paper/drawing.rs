@@ -19,7 +19,7 @@ const THIN: u32 = 14;
 impl Writer<'_> {
     pub(super) fn drawing_title(&self, drawing: &Drawing) -> Words {
         match drawing.title.as_str() {
-            "" => self.say(|t| t.name(&drawing.view)),
+            "" => self.each(|t| t.name(&drawing.view)),
             title => self.named(title),
         }
     }

@@ -31,7 +31,7 @@ impl Writer<'_> {
             columns: 3,
         });
         for exemption in &self.spec.header.exemptions {
-            let text = self.say(|t| {
+            let text = self.each(|t| {
                 let title = t.say("exemption-title").with("code", &exemption.code);
                 let reason = t.say("exemption-reason").with("reason", &exemption.reason);
                 let by = t.say("exemption-by").with("name", &exemption.by);

@@ -10,7 +10,7 @@ const ABREAST: usize = 5;
 impl Writer<'_> {
     pub(super) fn inspection(&self) -> Vec<Page> {
         let Some(chart) = &self.edition.chart else {
-            let text = self.say(|t| t.say("paper-no-chart"));
+            let text = self.each(|t| t.say("paper-no-chart"));
             return vec![Page::of(vec![Block::Note { text, strong: true }])];
         };
         let pages = chart.sizes.chunks(ABREAST);
@@ -41,7 +41,7 @@ impl Writer<'_> {
             let row = chart.row(&point.id)?;
             let mut first = self.item_cell(Item::Point(point));
             first.strong = point.critical;
-            let mut small = self.say(|t| {
+            let mut small = self.each(|t| {
                 let basis = point.basis.map(|it| t.name(&it).to_string());
                 let critical = point.critical.then(|| t.field("critical").to_string());
                 let all: Vec<String> = basis.into_iter().chain(critical).collect();
@@ -71,10 +71,10 @@ impl Writer<'_> {
         let blank = |head: Words| Column::of(head, 0.0);
         let about = Table {
             columns: vec![
-                blank(self.say(|t| t.say("paper-inspector"))),
-                blank(self.say(|t| t.say("paper-day"))),
-                blank(self.say(|t| t.say("paper-pieces"))),
-                blank(self.say(|t| t.say("paper-stage"))),
+                blank(self.each(|t| t.say("paper-inspector"))),
+                blank(self.each(|t| t.say("paper-day"))),
+                blank(self.each(|t| t.say("paper-pieces"))),
+                blank(self.each(|t| t.say("paper-stage"))),
             ],
             rows: vec![vec![
                 Cell::default(),

@@ -28,7 +28,7 @@ impl Writer<'_> {
             let rows = labels.labels.iter().map(|label| {
                 let texts = label.texts.iter().map(|text| {
                     let market = text.market;
-                    self.say(|t| {
+                    self.each(|t| {
                         let market = market.map(|it| t.name(&it).to_string());
                         let of: Vec<String> = market
                             .into_iter()
@@ -78,7 +78,7 @@ impl Writer<'_> {
         ];
         let rows = texts.iter().map(|text| {
             vec![
-                Cell::of(self.say(|t| t.name(&text.market))),
+                Cell::of(self.each(|t| t.name(&text.market))),
                 Cell::plain(&text.language),
                 Cell::plain(text.text.replace('\n', " · ")),
             ]
@@ -120,7 +120,7 @@ impl Writer<'_> {
             }
             columns.push(self.column(|t| t.say("packing-total"), 20.0).right());
             let rows = packing.ratio.iter().map(|pack| {
-                let colourway = self.say(|t| match &pack.colourway {
+                let colourway = self.each(|t| match &pack.colourway {
                     Some(id) => t.words(self.spec, self.edition.decimal).item(id),
                     None => t.say("packing-every-colourway").to_string(),
                 });

@@ -52,7 +52,7 @@ impl Writer<'_> {
             blocks.push(self.heading(|t| t.say("construction-lines")));
             let items = construction.lines.iter().map(|line| {
                 let kind = line.kind;
-                self.say(|t| match kind {
+                self.each(|t| match kind {
                     Some(kind) => format!("{} ({})", line.name, t.name(&kind)),
                     None => line.name.clone(),
                 })
@@ -112,7 +112,7 @@ impl Writer<'_> {
         use crate::spec::document::Leaf;
 
         let value = distance.value();
-        self.say(|t| {
+        self.each(|t| {
             let words = t.words(self.spec, self.edition.decimal);
             let said = value.as_ref();
             said.map(|value| words.value(value, Some("distances")))

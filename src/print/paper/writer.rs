@@ -60,7 +60,7 @@ impl<'a> Writer<'a> {
         let mut sheets = Vec::new();
         for part in &order.parts {
             sheets.push(super::block::Sheet {
-                title: self.say(|t| part.title(t)),
+                title: self.each(|t| part.title(t)),
                 pages: match part {
                     Part::Identity => self.identity(),
                     Part::Pattern => self.pattern(),
@@ -74,7 +74,7 @@ impl<'a> Writer<'a> {
         }
         for sheet in &mut sheets {
             if sheet.pages.iter().all(|page| page.blocks.is_empty()) {
-                let text = self.say(|t| t.say("paper-nothing"));
+                let text = self.each(|t| t.say("paper-nothing"));
                 let strong = false;
                 sheet.pages = vec![Page::of(vec![Block::Note { text, strong }])];
             }
@@ -92,18 +92,18 @@ impl<'a> Writer<'a> {
             name: header.name.clone(),
             block: self.title_block(),
             foot: self.foot(),
-            page: self.say(|t| t.say("paper-page")),
+            page: self.each(|t| t.say("paper-page")),
             band: order.band.map(|band| self.band(band)),
             marks: self
                 .before
                 .filter(|_| !self.touched.is_empty())
-                .map(|old| self.say(|t| t.say("paper-changed").with("revision", old.number))),
+                .map(|old| self.each(|t| t.say("paper-changed").with("revision", old.number))),
             code: format!(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {0} {0}\" width=\"{0}\" \
                  height=\"{0}\"><path d=\"{1}\"/></svg>",
                 code.side, code.path
             ),
-            code_label: self.say(|t| t.say("paper-scan")),
+            code_label: self.each(|t| t.say("paper-scan")),
             sheets,
             attached: self.attached(),
         };
@@ -115,8 +115,8 @@ impl<'a> Writer<'a> {
 
     fn edition_words(&self) -> Words {
         match &self.edition.frozen {
-            Some(frozen) => self.say(|t| t.say("revision-number").with("revision", frozen.number)),
-            None => self.say(|t| t.say("sheet-draft")),
+            Some(frozen) => self.each(|t| t.say("revision-number").with("revision", frozen.number)),
+            None => self.each(|t| t.say("sheet-draft")),
         }
     }
 
@@ -128,13 +128,13 @@ impl<'a> Writer<'a> {
             let digest = Words::plain(digest.fingerprint());
             facts.push(self.fact(|t| t.say("revision-fingerprint"), digest));
         }
-        facts.push(self.fact(|t| t.field("unit"), self.say(|t| t.name(&self.unit))));
+        facts.push(self.fact(|t| t.field("unit"), self.each(|t| t.name(&self.unit))));
         let base = self.spec.header.base_size.as_ref();
         if let Some(size) = base.and_then(|id| self.spec.size(id)) {
             facts.push(self.fact(|t| t.field("base_size"), Words::plain(&size.code)));
         }
         if let Some(state) = self.spec.header.measured {
-            facts.push(self.fact(|t| t.field("measured"), self.say(|t| t.name(&state))));
+            facts.push(self.fact(|t| t.field("measured"), self.each(|t| t.name(&state))));
         }
         facts
     }
@@ -142,7 +142,7 @@ impl<'a> Writer<'a> {
     fn edition_short(&self) -> Words {
         match &self.edition.frozen {
             Some(frozen) => Words::plain(frozen.number.to_string()),
-            None => self.say(|t| t.say("sheet-draft")),
+            None => self.each(|t| t.say("sheet-draft")),
         }
     }
 
@@ -158,11 +158,11 @@ impl<'a> Writer<'a> {
 
     fn band(&self, band: Band) -> Words {
         match band {
-            Band::Draft => self.say(|t| t.say("paper-band-draft")),
+            Band::Draft => self.each(|t| t.say("paper-band-draft")),
             Band::Superseded(by) => {
-                self.say(|t| t.say("paper-band-superseded").with("revision", by))
+                self.each(|t| t.say("paper-band-superseded").with("revision", by))
             }
-            Band::Withdrawn => self.say(|t| t.say("paper-band-withdrawn")),
+            Band::Withdrawn => self.each(|t| t.say("paper-band-withdrawn")),
         }
     }
 
@@ -188,7 +188,7 @@ impl<'a> Writer<'a> {
     }
 
     /// The same in each language.
-    pub fn say<T: ToString>(&self, what: impl Fn(Text) -> T) -> Words {
+    pub fn each<T: ToString>(&self, what: impl Fn(Text) -> T) -> Words {
         let mut said = self.texts.iter().map(|t| what(*t).to_string());
         let a = said.next().unwrap_or_default();
         let b = said.next().filter(|b| *b != a);
@@ -196,7 +196,7 @@ impl<'a> Writer<'a> {
     }
 
     pub fn fact<T: ToString>(&self, label: impl Fn(Text) -> T, value: Words) -> Fact {
-        let label = self.say(label);
+        let label = self.each(label);
         Fact { label, value }
     }
 
@@ -255,7 +255,7 @@ impl<'a> Writer<'a> {
 
     pub fn heading(&self, what: impl Fn(Text) -> crate::language::Message) -> Block {
         Block::Heading {
-            text: self.say(what),
+            text: self.each(what),
             letter: None,
             mark: false,
         }
@@ -272,13 +272,13 @@ impl<'a> Writer<'a> {
 
     pub fn note(&self, what: impl Fn(Text) -> crate::language::Message) -> Block {
         Block::Note {
-            text: self.say(what),
+            text: self.each(what),
             strong: false,
         }
     }
 
     pub fn column<T: ToString>(&self, head: impl Fn(Text) -> T, width: f64) -> Column {
-        Column::of(self.say(head), width)
+        Column::of(self.each(head), width)
     }
 
     /// Letter and name of an item, as the first cell of its row.
