@@ -25,11 +25,14 @@ pub enum Kind {
     Swapped,
     Two,
     Nothing,
+    /// All fabrics along one direction.
+    Together,
 }
 
 impl Kind {
-    pub const ALL: [Kind; 11] = [
+    pub const ALL: [Kind; 12] = [
         Kind::Shrinkage,
+        Kind::Together,
         Kind::Constant,
         Kind::Single,
         Kind::Faint,
@@ -45,6 +48,7 @@ impl Kind {
     pub fn name(self) -> &'static str {
         match self {
             Kind::Shrinkage => "shrinkage 2.5-6 %",
+            Kind::Together => "of all fabrics",
             Kind::Constant => "constant 0.8-1.3 cm",
             Kind::Single => "single point",
             Kind::Faint => "single, 2-3.5 tol.",
@@ -61,8 +65,8 @@ impl Kind {
 
 #[derive(Debug, Clone)]
 pub enum Fault {
-    /// A fabric along a direction, by this share of itself.
-    Shift(ItemId, Direction, f64),
+    /// A fabric along a direction, or all of them, by this share of itself.
+    Shift(Option<ItemId>, Direction, f64),
     /// Everything, or a fabric along a direction, by so many centimetres.
     Constant(Option<(ItemId, Direction)>, f64),
     Single(ItemId, f64),
@@ -90,7 +94,11 @@ impl Fault {
         match kind {
             Kind::Shrinkage => {
                 let (fabric, along) = group(chance);
-                Fault::Shift(fabric, along, -chance.between(0.025, 0.06))
+                Fault::Shift(Some(fabric), along, -chance.between(0.025, 0.06))
+            }
+            Kind::Together => {
+                let (_, along) = group(chance);
+                Fault::Shift(None, along, -chance.between(0.025, 0.06))
             }
             Kind::Constant => {
                 let by = chance.between(0.8, 1.3);
@@ -173,10 +181,12 @@ impl Fault {
         let same_points = own.iter().any(|point| its.contains(point));
         let same_kind = std::mem::discriminant(self) == std::mem::discriminant(other);
         let same_group = match (self, other) {
-            (Fault::Shift(fabric, along, _), Fault::Shift(other, runs, _))
-            | (Fault::Shift(fabric, along, _), Fault::Constant(Some((other, runs)), _))
-            | (Fault::Constant(Some((fabric, along)), _), Fault::Shift(other, runs, _)) => {
+            (Fault::Shift(fabric, along, _), Fault::Shift(other, runs, _)) => {
                 fabric == other && along == runs
+            }
+            (Fault::Shift(fabric, along, _), Fault::Constant(Some((other, runs)), _))
+            | (Fault::Constant(Some((other, runs)), _), Fault::Shift(fabric, along, _)) => {
+                fabric.as_ref() == Some(other) && along == runs
             }
             _ => same_kind && points(self).is_empty(),
         };
@@ -197,7 +207,8 @@ impl Fault {
             place.fabric.as_ref() == Some(fabric) && place.along == Some(*along)
         };
         match self {
-            Fault::Shift(fabric, along, share) if of_group(fabric, along) => value * share,
+            Fault::Shift(Some(fabric), along, share) if of_group(fabric, along) => value * share,
+            Fault::Shift(None, along, share) if place.along == Some(*along) => value * share,
             Fault::Constant(None, by) => *by,
             // Seam allowance or cutting: topstitching and tapes stay as wide as they are.
             Fault::Constant(Some((fabric, along)), by)
@@ -244,7 +255,7 @@ impl Fault {
         };
         match self {
             Fault::Shift(fabric, along, _) => {
-                is(Cause::ProportionalShift) && at(Some(fabric), Some(*along))
+                is(Cause::ProportionalShift) && at(fabric.as_ref(), Some(*along))
             }
             Fault::Constant(None, _) => is(Cause::ConstantError) && at(None, None),
             Fault::Constant(Some((fabric, along)), _) => {

@@ -86,10 +86,12 @@ pub fn candidates(data: &Data, sizes: &[usize]) -> Vec<Atom> {
     let several = worn.len() >= 2;
     let mut atoms: Vec<Atom> = Vec::new();
     let scopes = || 0..data.scopes.len();
-    // A fabric whose points have no direction still shrinks.
+    // A fabric whose points have no direction still shrinks, and a garment can as a whole: washed,
+    // pressed, or cut from a pattern that was copied in another size.
     let shrinks = |scope: &usize| {
         let it = &data.scopes[*scope];
-        *scope < data.groups || it.fabric.is_some() && data.is_undirected(it)
+        let all_fabrics = it.fabric.is_none() && it.along.is_some();
+        *scope < data.groups || all_fabrics || it.fabric.is_some() && data.is_undirected(it)
     };
     atoms.extend(scopes().filter(shrinks).map(Atom::Shift));
     atoms.extend(scopes().map(Atom::Constant));
