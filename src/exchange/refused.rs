@@ -85,6 +85,9 @@ pub enum Refused {
     /// A round needs at least one piece, of a size that the revision has.
     #[error("no pieces, too many, or a size that the revision has not")]
     PiecesMissing,
+    /// Substitute materials are named.
+    #[error("the substitutes are not named")]
+    SubstitutesMissing,
     /// *Approved with changes* names at least one change, each with words.
     #[error("the changes are not named")]
     ChangesMissing,
@@ -169,6 +172,7 @@ impl Refused {
             Refused::NothingMeasured => "refused-nothing-measured",
             Refused::OnlyCorrections => "refused-only-corrections",
             Refused::PiecesMissing => "refused-pieces-missing",
+            Refused::SubstitutesMissing => "refused-substitutes-missing",
             Refused::ChangesMissing => "refused-changes-missing",
             Refused::CriticalOut { .. } => "refused-critical-out",
             Refused::NewerRevisionNeeded { .. } => "refused-newer-revision-needed",

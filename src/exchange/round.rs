@@ -30,6 +30,16 @@ super::named! {
 }
 
 super::named! {
+    /// What the pieces of a round are made of.
+    Materials {
+        /// Those of the spec.
+        Actual = "actual",
+        /// Others in their place.
+        Substitute = "substitute",
+    }
+}
+
+super::named! {
     /// How a round ends.
     Outcome {
         Approved = "approved",
@@ -177,6 +187,30 @@ pub fn step(state: State, by: &Actor, mv: Move, measured: usize) -> Result<State
     only(by, side)?;
     if mv == Move::FinishMeasuring && measured == 0 {
         return Err(Refused::NothingMeasured);
+    }
+    Ok(next)
+}
+
+/// What a factory says of the pieces as it sends them.
+#[derive(Debug, Clone, Copy)]
+pub struct Sending<'a> {
+    pub materials: Materials,
+    /// Which materials stand in the place of which.
+    pub substitutes: &'a str,
+    /// Courier and number. May be empty.
+    pub parcel: &'a str,
+}
+
+/// Dispatches the pieces: the state that follows. Substitutes are named.
+pub fn dispatch(
+    state: State,
+    by: &Actor,
+    measured: usize,
+    with: &Sending<'_>,
+) -> Result<State, Refused> {
+    let next = step(state, by, Move::Dispatch, measured)?;
+    if with.materials == Materials::Substitute && with.substitutes.trim().is_empty() {
+        return Err(Refused::SubstitutesMissing);
     }
     Ok(next)
 }

@@ -107,6 +107,7 @@ impl Text {
             Refused::NothingMeasured => t.say("refused-nothing-measured"),
             Refused::OnlyCorrections => t.say("refused-only-corrections"),
             Refused::PiecesMissing => t.say("refused-pieces-missing").with("most", MOST_PIECES),
+            Refused::SubstitutesMissing => t.say("refused-substitutes-missing"),
             Refused::ChangesMissing => t.say("refused-changes-missing"),
             Refused::CriticalOut { points } => {
                 t.say("refused-critical-out").with("count", points.len())

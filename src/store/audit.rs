@@ -133,6 +133,7 @@ impl Store {
             of.pieces().await?;
             of.measurements().await?;
             of.decisions().await?;
+            of.dispatches().await?;
             of.signatures().await?;
             of.texts().await?;
         }
@@ -307,6 +308,14 @@ impl OfStyle<'_> {
                  UNION ALL SELECT 'decision of round ' || d.round, d.person, d.reason_hash, \
                  x.person, x.salt, x.content, x.erased_at FROM decision d \
                  JOIN round r ON r.id = d.round LEFT JOIN private_text x ON x.id = d.reason \
+                 WHERE r.style = $1 \
+                 UNION ALL SELECT 'substitutes in the dispatch of round ' || s.round, s.person, \
+                 s.substitutes_hash, x.person, x.salt, x.content, x.erased_at FROM dispatch s \
+                 JOIN round r ON r.id = s.round LEFT JOIN private_text x ON x.id = s.substitutes \
+                 WHERE r.style = $1 \
+                 UNION ALL SELECT 'parcel of the dispatch of round ' || s.round, s.person, \
+                 s.parcel_hash, x.person, x.salt, x.content, x.erased_at FROM dispatch s \
+                 JOIN round r ON r.id = s.round LEFT JOIN private_text x ON x.id = s.parcel \
                  WHERE r.style = $1 \
                  UNION ALL SELECT 'name on signature ' || s.id, s.person, s.name_hash, x.person, \
                  x.salt, x.content, x.erased_at FROM signature s \

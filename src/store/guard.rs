@@ -5,7 +5,7 @@
 use sqlx::{PgConnection, SqliteConnection};
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 13] = [
+pub const GUARDED: [&str; 14] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -16,6 +16,7 @@ pub const GUARDED: [&str; 13] = [
     "measurement",
     "signature",
     "decision",
+    "dispatch",
     "ledger",
     "correction",
     "record_key",

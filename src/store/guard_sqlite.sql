@@ -60,6 +60,12 @@ BEGIN SELECT RAISE(ABORT, 'the table decision only grows'); END;
 CREATE TRIGGER IF NOT EXISTS decision_no_delete BEFORE DELETE ON decision
 BEGIN SELECT RAISE(ABORT, 'the table decision only grows'); END;
 
+CREATE TRIGGER IF NOT EXISTS dispatch_no_update BEFORE UPDATE ON dispatch
+BEGIN SELECT RAISE(ABORT, 'the table dispatch only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS dispatch_no_delete BEFORE DELETE ON dispatch
+BEGIN SELECT RAISE(ABORT, 'the table dispatch only grows'); END;
+
 CREATE TRIGGER IF NOT EXISTS ledger_no_update BEFORE UPDATE ON ledger
 BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;
 

@@ -1,22 +1,24 @@
 //! Sample rounds, their pieces and what was measured.
 
+mod rows;
+
+pub(super) use rows::{round_in, rounds_in};
+
 use std::collections::BTreeMap;
 use std::fmt::Display;
 use std::sync::Arc;
 
-use super::act::{Said, StyleAct, number};
+use super::act::{Said, StyleAct};
 use super::revisions::{facts_in, frozen_in};
 use super::shares::shared_with;
 use super::threads::threads_in;
-use super::{Read, Store, StoreError, values};
+use super::{Dispatch, Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::ledger::Act;
 use crate::exchange::revision::{self, Frozen};
 use crate::exchange::round::{self, Earlier, Kind, Outcome, Request, State};
 use crate::sample::deviation::{Summary, columns, judge};
-use crate::spec::{
-    Digest, ItemId, Length, MeasurementId, OrgId, PieceId, RevisionId, RoundId, StyleId, Time, Unit,
-};
+use crate::spec::{Digest, ItemId, Length, MeasurementId, OrgId, PieceId, RoundId, Time, Unit};
 
 /// A sample round with everything that came of it.
 #[derive(Debug, Clone)]
@@ -38,6 +40,8 @@ pub struct Round {
     pub pieces: Vec<Piece>,
     /// In the order they came in; the newest of a piece, point and side counts.
     pub measurements: Vec<Measured>,
+    /// `None`: not sent yet, or before this was asked.
+    pub dispatch: Option<Dispatch>,
     pub decision: Option<Decision>,
 }
 
@@ -151,152 +155,6 @@ pub struct NewRound<'a> {
     pub pieces: &'a [ItemId],
 }
 
-#[derive(sqlx::FromRow)]
-struct RoundRow {
-    id: RoundId,
-    number: i64,
-    kind: Kind,
-    state: State,
-    org: OrgId,
-    org_name: String,
-    revision_id: RevisionId,
-    revision: i64,
-    digest: Digest,
-    made_at: Time,
-    moved_at: Time,
-    continued_at: Option<i64>,
-    outcome: Option<Outcome>,
-    decided_at: Option<Time>,
-    decided_by: Option<String>,
-    reason: Option<String>,
-    reason_hash: Option<Digest>,
-}
-
-#[derive(sqlx::FromRow)]
-struct MeasuredRow {
-    id: MeasurementId,
-    round: RoundId,
-    piece: PieceId,
-    point: ItemId,
-    nm: i64,
-    unit: Unit,
-    side: Side,
-    person: Option<String>,
-    at: Time,
-}
-
-/// The rounds of a style; with one factory, when `tenant` is given.
-pub(super) async fn rounds_in(
-    store: &Store,
-    db: &impl Read,
-    style: &StyleId,
-    tenant: Option<&OrgId>,
-) -> Result<Vec<Round>, StoreError> {
-    let rows: Vec<RoundRow> = db
-        .all(
-            "SELECT r.id, r.number, r.kind, r.state, r.org, o.name AS org_name, \
-             r.revision AS revision_id, v.number AS revision, v.digest, r.made_at, r.moved_at, \
-             r.continued_at, d.outcome, d.at AS decided_at, n.content AS decided_by, \
-             x.content AS reason, d.reason_hash \
-             FROM round r JOIN organisation o ON o.id = r.org \
-             JOIN revision v ON v.id = r.revision \
-             LEFT JOIN decision d ON d.round = r.id \
-             LEFT JOIN private_text n ON n.person = d.person AND n.kind = 'name' \
-             LEFT JOIN private_text x ON x.id = d.reason \
-             WHERE r.style = $1 AND (CAST($2 AS TEXT) IS NULL OR r.org = $2) ORDER BY r.number",
-            values![style, tenant],
-        )
-        .await?;
-    if rows.is_empty() {
-        return Ok(Vec::new());
-    }
-    let pieces: Vec<(RoundId, PieceId, i64, ItemId)> = db
-        .all(
-            "SELECT p.round, p.id, p.number, p.size FROM piece p JOIN round r ON r.id = p.round \
-             WHERE r.style = $1 AND (CAST($2 AS TEXT) IS NULL OR r.org = $2) \
-             ORDER BY p.round, p.number",
-            values![style, tenant],
-        )
-        .await?;
-    let measured: Vec<MeasuredRow> = db
-        .all(
-            "SELECT m.id, m.round, m.piece, m.point, m.nm, m.unit, m.side, \
-             n.content AS person, m.at FROM measurement m JOIN round r ON r.id = m.round \
-             LEFT JOIN private_text n ON n.person = m.person AND n.kind = 'name' \
-             WHERE r.style = $1 AND (CAST($2 AS TEXT) IS NULL OR r.org = $2) \
-             ORDER BY m.round, m.seq",
-            values![style, tenant],
-        )
-        .await?;
-    let mut pieces_of: BTreeMap<RoundId, Vec<Piece>> = BTreeMap::new();
-    for (round, id, n, size) in pieces {
-        let number = number("piece", "number", id.as_str(), n)?;
-        let piece = Piece { id, number, size };
-        pieces_of.entry(round).or_default().push(piece);
-    }
-    let mut measured_of: BTreeMap<RoundId, Vec<Measured>> = BTreeMap::new();
-    for row in measured {
-        measured_of.entry(row.round).or_default().push(Measured {
-            id: row.id,
-            piece: row.piece,
-            point: row.point,
-            value: Length::nm(row.nm),
-            unit: row.unit,
-            side: row.side,
-            person: row.person,
-            at: row.at,
-        });
-    }
-    let mut rounds = Vec::with_capacity(rows.len());
-    for row in rows {
-        let decision = match (row.outcome, row.decided_at, row.reason_hash) {
-            (Some(outcome), Some(at), Some(reason_hash)) => Some(Decision {
-                outcome,
-                at,
-                person: row.decided_by,
-                reason: row.reason,
-                reason_hash,
-            }),
-            _ => None,
-        };
-        let place = row.id.as_str();
-        rounds.push(Round {
-            number: number("round", "number", place, row.number)?,
-            revision: number("revision", "number", place, row.revision)?,
-            continued_at: row
-                .continued_at
-                .map(|n| number("round", "continued_at", place, n))
-                .transpose()?,
-            frozen: store.thaw(db, &row.revision_id, &row.digest).await?,
-            pieces: pieces_of.remove(&row.id).unwrap_or_default(),
-            measurements: measured_of.remove(&row.id).unwrap_or_default(),
-            id: row.id,
-            kind: row.kind,
-            state: row.state,
-            org: row.org,
-            org_name: row.org_name,
-            digest: row.digest,
-            made_at: row.made_at,
-            moved_at: row.moved_at,
-            decision,
-        });
-    }
-    Ok(rounds)
-}
-
-pub(super) async fn round_in(
-    store: &Store,
-    act: &StyleAct<'_>,
-    tenant: Option<&OrgId>,
-    id: &RoundId,
-) -> Result<Round, StoreError> {
-    rounds_in(store, &act.tx, &act.style, tenant)
-        .await?
-        .into_iter()
-        .find(|round| round.id == *id)
-        .ok_or(StoreError::Missing)
-}
-
 impl Store {
     /// The rounds of a style, oldest first: a factory's own ones.
     pub async fn rounds(&self, permit: &StylePermit<act::Read>) -> Result<Vec<Round>, StoreError> {
@@ -390,14 +248,13 @@ impl Store {
         Ok(id)
     }
 
-    /// The factory starts or dispatches a round.
-    pub async fn dispatch_round(
+    /// The factory starts work on a round.
+    pub async fn start_round(
         &self,
         permit: &StylePermit<act::Dispatch>,
         id: &RoundId,
-        mv: round::Move,
     ) -> Result<(), StoreError> {
-        self.move_round(permit, id, mv).await
+        self.move_round(permit, id, round::Move::Start).await
     }
 
     /// The brand receives a round, or says that measuring is done.
@@ -421,13 +278,7 @@ impl Store {
         let state = round::step(round.state, permit.actor(), mv, round.measurements.len())
             .map_err(StoreError::refused(permit.style()))?;
         set_state(&act, id, state).await?;
-        let said = Said::default()
-            .to(&round.org)
-            .id("round", id)
-            .id("number", round.number)
-            .id("move", mv.name())
-            .id("state", state.name());
-        act.record(Act::RoundMove, said).await?;
+        act.record(Act::RoundMove, moved(&round, mv, state)).await?;
         act.commit().await
     }
 
@@ -464,6 +315,16 @@ impl Store {
         act.record(Act::RoundMove, said).await?;
         act.commit().await
     }
+}
+
+/// What the ledger says of every move.
+pub(super) fn moved(round: &Round, mv: round::Move, state: State) -> Said {
+    Said::default()
+        .to(&round.org)
+        .id("round", &round.id)
+        .id("number", round.number)
+        .id("move", mv.name())
+        .id("state", state.name())
 }
 
 /// The digest of a line `NUMBER PIECE SIZE` for each piece: what the ledger says was asked for.

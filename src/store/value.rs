@@ -150,5 +150,5 @@ newtypes! {
     Time => |text| Ok(Time::try_from(text)?),
 }
 
-named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome ledger::Act
+named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome round::Materials ledger::Act
 signature::SubjectKind }

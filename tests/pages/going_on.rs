@@ -34,7 +34,11 @@ on_both! {
             let before = state().await;
             let page = who.opens(&path).await;
             assert!(page.all("#unfinished").is_empty(), "nothing was pressed yet");
-            let asked = who.sends(move_form(&page, action, mv)).await;
+            let mut form = move_form(&page, action, mv);
+            if mv == "dispatch" {
+                form = form.set("materials", "substitute").set("substitutes", "Zip, matt");
+            }
+            let asked = who.sends(form).await;
             asked.must_be(StatusCode::UNPROCESSABLE_ENTITY);
             assert_eq!(state().await, before, "nothing has happened");
             let asked_of = asked.all("#unfinished").join(" ");

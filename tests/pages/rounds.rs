@@ -54,6 +54,12 @@ impl Samples {
         let form = form
             .next_back()
             .unwrap_or_else(|| panic!("no button {mv}:\n{}", page.reads()));
+        let form = match mv {
+            "dispatch" => form
+                .set("materials", "actual")
+                .set("parcel", "Kestrel Post 1182"),
+            _ => form,
+        };
         who.sends_and_opens(form).await
     }
 

@@ -44,7 +44,7 @@ on_both! {
 
 /// One row of each guarded table, the last by a column that is its own, and what a fault calls it.
 /// What hangs on another row comes before it, and the chain last.
-const ROWS: [(&str, &str, &str); 11] = [
+const ROWS: [(&str, &str, &str); 12] = [
     ("revision_section", "version", "sections of revision "),
     ("withdrawal", "at", "withdrawal of revision "),
     ("acknowledgement", "at", "acknowledgement of revision "),
@@ -54,6 +54,7 @@ const ROWS: [(&str, &str, &str); 11] = [
     ("piece", "id", "pieces of round "),
     ("signature", "at", "signature "),
     ("decision", "at", "decision of round "),
+    ("dispatch", "materials", "dispatch of round "),
     ("revision", "published_at", "revision "),
     ("ledger", "hash", "ledger entry "),
 ];
@@ -247,9 +248,11 @@ on_both! {
                 let kept = past.text(&format!("SELECT salt FROM private_text WHERE {this}")).await;
                 past.run(&format!("UPDATE private_text SET {change} WHERE {this}")).await;
                 let found = faults(&cast.store).await;
-                // A decision's reason is kept like a message.
+                // Reasons of decisions and what is said of a parcel are kept like messages.
+                let alike = ["decision", "substitutes", "parcel"];
                 let named = |fault: &String| {
-                    fault.starts_with(noun) || (kind == "message" && fault.starts_with("decision"))
+                    let alike = alike.iter().any(|noun| fault.starts_with(noun));
+                    fault.starts_with(noun) || (kind == "message" && alike)
                 };
                 assert!(found.len() == 1 && found.iter().all(named), "{kind} {change}: {found:#?}");
                 let (content, salt) = (quoted(&content), quoted(&kept.unwrap()));

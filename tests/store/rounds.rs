@@ -2,7 +2,7 @@
 
 use fellseam::access::{Denied, act};
 use fellseam::exchange::Refused;
-use fellseam::exchange::round::{Kind, Move, Outcome, State};
+use fellseam::exchange::round::{Kind, Materials, Move, Outcome, State};
 use fellseam::exchange::thread;
 use fellseam::store::{NewRound, StoreError};
 
@@ -34,9 +34,14 @@ on_both! {
 
         sao_mai.starts(&id).await.unwrap();
         sao_mai.dispatches(&id).await.unwrap();
-        let permit = sao_mai.lead.on(&brand.style).await;
-        let receive = store.dispatch_round(&permit, &id, Move::Receive).await;
-        assert_eq!(refusal(receive), Refused::OnlyBrand);
+        let sent = brand.round(&id).await.dispatch.expect("it was sent");
+        assert_eq!(sent.materials, Materials::Substitute);
+        assert_eq!(sent.substitutes.as_deref(), Some("Zip from stock, matt"));
+        assert_eq!(sent.parcel.as_deref(), Some("Kestrel Post 1182"));
+        assert_eq!(
+            refusal(sao_mai.dispatches(&id).await),
+            Refused::RoundNotIn { state: State::Dispatched }
+        );
         brand.receives(&id).await.unwrap();
         assert_eq!(refusal(brand.finishes_measuring(&id).await), Refused::NothingMeasured);
         brand.measures(&id, &[(3, "point-c", "29 1/8")]).await.unwrap();

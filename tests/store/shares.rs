@@ -85,8 +85,7 @@ on_both! {
         assert!(is_missing(&store.ask(&ask, new).await));
         assert!(is_missing(&store.say(&answer, &thread, says).await));
         assert!(is_missing(&store.move_thread(&answer, &thread, &ThreadMove::Close).await));
-        let start = fellseam::exchange::round::Move::Start;
-        assert!(is_missing(&store.dispatch_round(&dispatch, &round, start).await));
+        assert!(is_missing(&store.start_round(&dispatch, &round).await));
         assert!(is_missing(&store.measure(&measure, &round, &[value]).await));
         let form = fellseam::store::SignForm {
             what: Sign::Revision(1), org: None, shown: &shown, screen: &shown,

@@ -9,7 +9,6 @@ use super::Failed;
 use super::cast::{Cast, Factory};
 use super::packs::{HALF_ZIP, Pack, RAIN_JACKET, TRAIL_SHORTS};
 use crate::access::act;
-use crate::exchange::round::Move;
 use crate::exchange::{round, thread};
 use crate::files::Kind;
 use crate::language::Language;
@@ -93,7 +92,7 @@ impl Story<'_> {
         self.days_ago(16, 10);
         let permit = factory.merchandiser.on(&style).await?;
         let store = &self.app.store;
-        store.dispatch_round(&permit, &proto, Move::Start).await?;
+        store.start_round(&permit, &proto).await?;
         self.days_ago(2, 180);
         // The hem of the first piece came out 1.5 cm over, with 1.0 cm allowed.
         let typed = [

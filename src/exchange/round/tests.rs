@@ -83,6 +83,23 @@ fn a_round_goes_from_request_to_measured_each_side_making_its_moves() {
 }
 
 #[test]
+fn substitute_materials_are_named() {
+    let sends = |materials, substitutes| {
+        let with = Sending {
+            materials,
+            substitutes,
+            parcel: "",
+        };
+        dispatch(State::InWork, &merchandiser(), 0, &with)
+    };
+    assert_eq!(sends(Materials::Actual, ""), Ok(State::Dispatched));
+    let blank = sends(Materials::Substitute, " \n");
+    assert_eq!(blank, Err(Refused::SubstitutesMissing));
+    let named = sends(Materials::Substitute, "Zip from stock");
+    assert_eq!(named, Ok(State::Dispatched));
+}
+
+#[test]
 fn no_move_is_made_from_another_state() {
     for mv in Move::ALL {
         let by = match mv {

@@ -184,3 +184,13 @@ rounds-ask-ten-times = { $value } স্পেকের প্রায় দ�
 rounds-ask-tenth = { $value } স্পেকের প্রায় দশ ভাগের এক ভাগ। দশমিক চিহ্ন দেখুন।
 rounds-ask-other-size = এই পিস { $size } সাইজের সাথে বেশি মেলে। লেবেল দেখুন, আবার মাপুন।
 rounds-ask-copied = সব মাপ স্পেকের সমান। মাপা হয়েছে, নাকি নকল করা?
+
+## Sending the pieces
+
+rounds-send-title = পিস পাঠান
+rounds-send-materials = পিসগুলো কী দিয়ে তৈরি?
+rounds-send-substitutes = কীসের বদলে কী?
+rounds-send-parcel = কুরিয়ার ও ট্র্যাকিং নম্বর
+rounds-send-materials-missing = পিসগুলো কী দিয়ে তৈরি, লিখুন।
+rounds-materials = উপকরণ
+rounds-parcel = যেভাবে পাঠানো

@@ -48,6 +48,7 @@ refused-round-not-in = This cannot be done now. The round is: { $state }.
 refused-nothing-measured = Nothing was measured yet. Measure at least one piece first.
 refused-only-corrections = The round is decided. A value can only be corrected now, not added.
 refused-pieces-missing = Say how many pieces of which size: at least one piece, no more than { $most }, and only sizes of this revision.
+refused-substitutes-missing = Say which materials stand in the place of which.
 refused-changes-missing = Say what must change: at least one item, with words.
 refused-critical-out = { $count ->
     [one] One critical point is

@@ -199,3 +199,13 @@ rounds-ask-ten-times = { $value } is about ten times the spec. Look at the decim
 rounds-ask-tenth = { $value } is about a tenth of the spec. Look at the decimal sign.
 rounds-ask-other-size = This piece fits size { $size } better. Look at its label, and measure again.
 rounds-ask-copied = Every value is the same as the spec. Were they measured, or copied?
+
+## Sending the pieces
+
+rounds-send-title = Send the pieces
+rounds-send-materials = What are the pieces made of?
+rounds-send-substitutes = Which substitutes, in place of what?
+rounds-send-parcel = Courier and tracking number
+rounds-send-materials-missing = Say what the pieces are made of.
+rounds-materials = Materials
+rounds-parcel = Sent with

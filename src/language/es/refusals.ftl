@@ -48,6 +48,7 @@ refused-round-not-in = Esto no se puede hacer ahora. La ronda está: { $state }.
 refused-nothing-measured = Aún no se midió nada. Mida al menos una pieza primero.
 refused-only-corrections = La ronda está decidida. Ahora un valor solo se puede corregir, no añadir.
 refused-pieces-missing = Diga cuántas piezas de qué talla: al menos una, no más de { $most }, y solo tallas de esta revisión.
+refused-substitutes-missing = Diga qué materiales están en lugar de cuáles.
 refused-changes-missing = Diga qué debe cambiar: al menos un punto, con palabras.
 refused-critical-out = { $count ->
     [one] { $count } punto crítico está fuera de tolerancia. Pida rehacer, nómbrelo como cambio o conceda una excepción.

@@ -199,3 +199,13 @@ rounds-ask-ten-times = { $value } es cerca de diez veces la ficha. Mire el signo
 rounds-ask-tenth = { $value } es cerca de un décimo de la ficha. Mire el signo decimal.
 rounds-ask-other-size = Esta pieza corresponde mejor a la talla { $size }. Mire su etiqueta y mida otra vez.
 rounds-ask-copied = Todos los valores son iguales a la ficha. ¿Se midieron o se copiaron?
+
+## Sending the pieces
+
+rounds-send-title = Enviar las piezas
+rounds-send-materials = ¿De qué están hechas las piezas?
+rounds-send-substitutes = ¿Qué sustitutos, en lugar de qué?
+rounds-send-parcel = Mensajería y número de envío
+rounds-send-materials-missing = Diga de qué están hechas las piezas.
+rounds-materials = Materiales
+rounds-parcel = Envío

@@ -184,3 +184,13 @@ rounds-ask-ten-times = { $value } स्पेक का लगभग दस ग
 rounds-ask-tenth = { $value } स्पेक का लगभग दसवाँ हिस्सा है। दशमलव चिह्न देखें।
 rounds-ask-other-size = यह पीस साइज़ { $size } से ज़्यादा मेल खाता है। लेबल देखें और फिर से नापें।
 rounds-ask-copied = सभी नाप स्पेक जैसे ही हैं। नापे गए या नक़ल किए गए?
+
+## Sending the pieces
+
+rounds-send-title = पीस भेजें
+rounds-send-materials = पीस किससे बने हैं?
+rounds-send-substitutes = किसकी जगह क्या?
+rounds-send-parcel = कूरियर और ट्रैकिंग नंबर
+rounds-send-materials-missing = बताएँ कि पीस किससे बने हैं।
+rounds-materials = सामग्री
+rounds-parcel = भेजने का तरीका

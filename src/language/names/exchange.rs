@@ -105,6 +105,15 @@ impl Named for round::State {
     }
 }
 
+impl Named for round::Materials {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            round::Materials::Actual => "round-materials-actual",
+            round::Materials::Substitute => "round-materials-substitute",
+        })
+    }
+}
+
 impl Named for round::Outcome {
     fn name(&self, t: Text) -> Message {
         t.say(match self {

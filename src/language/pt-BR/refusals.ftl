@@ -48,6 +48,7 @@ refused-round-not-in = Isto não pode ser feito agora. A rodada está: { $state 
 refused-nothing-measured = Nada foi medido ainda. Meça pelo menos uma peça primeiro.
 refused-only-corrections = A rodada está decidida. Agora um valor só pode ser corrigido, não acrescentado.
 refused-pieces-missing = Diga quantas peças de qual tamanho: pelo menos uma, no máximo { $most }, e só tamanhos desta revisão.
+refused-substitutes-missing = Diga que materiais estão no lugar de quais.
 refused-changes-missing = Diga o que deve mudar: pelo menos um item, com palavras.
 refused-critical-out = { $count ->
     [one] { $count } ponto crítico está fora da tolerância. Peça para refazer, indique-o como alteração ou dê uma concessão.

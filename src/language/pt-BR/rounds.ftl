@@ -199,3 +199,13 @@ rounds-ask-ten-times = { $value } é cerca de dez vezes a ficha. Veja o sinal de
 rounds-ask-tenth = { $value } é cerca de um décimo da ficha. Veja o sinal decimal.
 rounds-ask-other-size = Esta peça combina mais com o tamanho { $size }. Veja a etiqueta e meça de novo.
 rounds-ask-copied = Todos os valores são iguais à ficha. Foram medidos ou copiados?
+
+## Sending the pieces
+
+rounds-send-title = Enviar as peças
+rounds-send-materials = De que são feitas as peças?
+rounds-send-substitutes = Quais substitutos, no lugar de quê?
+rounds-send-parcel = Transportadora e código de rastreio
+rounds-send-materials-missing = Diga de que são feitas as peças.
+rounds-materials = Materiais
+rounds-parcel = Envio

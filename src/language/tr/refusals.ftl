@@ -36,6 +36,7 @@ refused-round-not-in = Bu şu an yapılamaz. Turun durumu: { $state }.
 refused-nothing-measured = Henüz ölçüm yok. Önce en az bir numuneyi ölçün.
 refused-only-corrections = Tura karar verildi. Artık bir değer yalnız düzeltilebilir, eklenemez.
 refused-pieces-missing = Hangi bedenden kaç adet, yazın: en az bir, en çok { $most }, yalnız bu revizyonun bedenleri.
+refused-substitutes-missing = Hangi malzemenin yerine hangisi kullanıldı, yazın.
 refused-changes-missing = Neyin değişmesi gerektiğini yazın: en az bir madde, sözle.
 refused-critical-out = { $count } kritik nokta tolerans dışında. Yeniden yapılmasını isteyin, değişiklik olarak yazın ya da sapma izni verin.
 refused-newer-revision-needed = Son tur değişikliklerle onaylandı. Önce, bu değişiklikleri içeren, revizyon { $revision } sonrası bir revizyon yayımlayın.

@@ -184,3 +184,13 @@ rounds-ask-ten-times = { $value }, spekin yaklaşık on katı. Ondalık işareti
 rounds-ask-tenth = { $value }, spekin yaklaşık onda biri. Ondalık işaretine bakın.
 rounds-ask-other-size = Bu numune { $size } bedene daha çok uyuyor. Etiketine bakın ve yeniden ölçün.
 rounds-ask-copied = Bütün değerler spekle aynı. Ölçüldü mü, kopyalandı mı?
+
+## Sending the pieces
+
+rounds-send-title = Numuneleri gönderin
+rounds-send-materials = Numuneler neyden yapıldı?
+rounds-send-substitutes = Neyin yerine ne kullanıldı?
+rounds-send-parcel = Kargo firması ve takip numarası
+rounds-send-materials-missing = Numunelerin neyden yapıldığını yazın.
+rounds-materials = Malzeme
+rounds-parcel = Gönderi

@@ -36,6 +36,7 @@ refused-round-not-in = Lúc này chưa làm được. Đợt mẫu đang: { $sta
 refused-nothing-measured = Chưa đo gì. Hãy đo ít nhất một chiếc trước.
 refused-only-corrections = Đợt này đã quyết định. Chỉ được sửa số đo, không thêm mới.
 refused-pieces-missing = Hãy ghi bao nhiêu chiếc cỡ nào: ít nhất một chiếc, không quá { $most }, và chỉ các cỡ của phiên bản này.
+refused-substitutes-missing = Hãy ghi nguyên phụ liệu nào thay cho nguyên phụ liệu nào.
 refused-changes-missing = Hãy ghi phải sửa gì: ít nhất một mục, có lời mô tả.
 refused-critical-out = Có { $count } vị trí trọng yếu ngoài dung sai. Hãy yêu cầu làm lại, ghi thành sửa đổi, hoặc chấp nhận sai lệch.
 refused-newer-revision-needed = Đợt trước được duyệt kèm sửa đổi. Hãy phát hành phiên bản sau phiên bản { $revision }, có các sửa đổi đó, trước.

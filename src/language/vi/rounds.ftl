@@ -184,3 +184,13 @@ rounds-ask-ten-times = { $value } gấp khoảng mười lần thông số. Hãy
 rounds-ask-tenth = { $value } bằng khoảng một phần mười thông số. Hãy xem lại dấu thập phân.
 rounds-ask-other-size = Chiếc này hợp với cỡ { $size } hơn. Hãy xem nhãn và đo lại.
 rounds-ask-copied = Mọi số đo đều giống thông số. Đã đo thật hay chép lại?
+
+## Sending the pieces
+
+rounds-send-title = Gửi các chiếc mẫu
+rounds-send-materials = Mẫu may bằng gì?
+rounds-send-substitutes = Cái gì thay cho cái gì?
+rounds-send-parcel = Hãng chuyển phát và mã vận đơn
+rounds-send-materials-missing = Hãy ghi mẫu may bằng gì.
+rounds-materials = Nguyên phụ liệu
+rounds-parcel = Gửi bằng

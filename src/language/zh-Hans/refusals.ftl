@@ -36,6 +36,7 @@ refused-round-not-in = 现在不能这样做。本轮状态：{ $state }。
 refused-nothing-measured = 还没有测量。请先测量至少一件。
 refused-only-corrections = 本轮已作决定。现在只能更正数值，不能新增。
 refused-pieces-missing = 请写明各尺码件数：至少一件，不超过 { $most } 件，且只能是本版的尺码。
+refused-substitutes-missing = 请写明用什么材料代替了什么材料。
 refused-changes-missing = 请写明须修改什么：至少一项，并有文字说明。
 refused-critical-out = 有 { $count } 个关键部位超出公差。请要求重做，列为修改，或准予让步。
 refused-newer-revision-needed = 上一轮是修改后批准。请先发布第 { $revision } 版之后的新版本，并包含这些修改。

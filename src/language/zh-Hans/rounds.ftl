@@ -184,3 +184,13 @@ rounds-ask-ten-times = { $value } 约为规格的十倍。请看小数点。
 rounds-ask-tenth = { $value } 约为规格的十分之一。请看小数点。
 rounds-ask-other-size = 本件更符合 { $size } 码。请看标签并再量一次。
 rounds-ask-copied = 所有数值都与规格相同。是测量的，还是照抄的？
+
+## Sending the pieces
+
+rounds-send-title = 寄出样衣
+rounds-send-materials = 样衣用的是什么材料？
+rounds-send-substitutes = 用什么代替了什么？
+rounds-send-parcel = 快递公司和单号
+rounds-send-materials-missing = 请写明样衣用的是什么材料。
+rounds-materials = 材料
+rounds-parcel = 寄送方式

@@ -46,6 +46,15 @@ struct DecisionRow {
     reason_hash: String,
 }
 
+#[derive(FromRow, Serialize, PartialEq)]
+struct DispatchRow {
+    at: String,
+    person: String,
+    materials: String,
+    substitutes_hash: String,
+    parcel_hash: String,
+}
+
 impl OfStyle<'_> {
     pub(super) async fn rounds(&mut self) -> Result<(), StoreError> {
         let kept = self
@@ -135,6 +144,32 @@ impl OfStyle<'_> {
                 reason_hash: hash(entry, "reason"),
             };
             (format!("decision of round {}", id(entry, "round")), row)
+        });
+        let told = told.collect();
+        self.hold(kept, told);
+        Ok(())
+    }
+
+    pub(super) async fn dispatches(&mut self) -> Result<(), StoreError> {
+        let kept = self
+            .kept(
+                "SELECT 'dispatch of round ' || s.round AS what, s.at, s.person, s.materials, \
+                 s.substitutes_hash, s.parcel_hash FROM dispatch s JOIN round r ON r.id = s.round \
+                 WHERE r.style = $1 ORDER BY r.number",
+            )
+            .await?;
+        // Before the table was there, nothing was said of it.
+        let told = self.told(Act::RoundMove);
+        let told = told.filter(|entry| entry.ids.contains_key("materials"));
+        let told = told.map(|entry| {
+            let row = DispatchRow {
+                at: at(entry),
+                person: person(entry),
+                materials: id(entry, "materials"),
+                substitutes_hash: hash(entry, "substitutes"),
+                parcel_hash: hash(entry, "parcel"),
+            };
+            (format!("dispatch of round {}", id(entry, "round")), row)
         });
         let told = told.collect();
         self.hold(kept, told);

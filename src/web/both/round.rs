@@ -5,6 +5,7 @@ mod history;
 mod judgement;
 mod next;
 mod picture;
+mod send;
 mod table;
 mod unfinished;
 
@@ -15,7 +16,7 @@ use axum::extract::{Path, State};
 
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::revision::Standing;
-use crate::exchange::round::{Move, Outcome, State as Stage, asks_about};
+use crate::exchange::round::{Materials, Move, Outcome, State as Stage, asks_about};
 use crate::exchange::signature::{Subject, SubjectKind, unsettled};
 use crate::exchange::thread::{self, Thread};
 use crate::language::{Message, Text};
@@ -34,6 +35,7 @@ use deciding::{DecideForm, critical};
 use history::{HistoryLine, history};
 use judgement::{Judgement, judge};
 use next::{Next, Way, can_measure, next};
+pub use send::SendForm;
 use table::Table;
 use unfinished::Unfinished;
 
@@ -63,6 +65,8 @@ pub struct RoundPage {
     judgement: Option<Judgement>,
     summary: Summary,
     critical: Vec<(String, String, usize)>,
+    /// For who may send the pieces now.
+    send: Option<SendForm>,
     form: Option<DecideForm>,
     must_fixes: Vec<MustFix>,
     signing: Option<SignBox>,
@@ -84,8 +88,17 @@ impl RoundPage {
     /// answered it.
     pub fn asking(mut self, mv: Move, form: &Form) -> Option<Self> {
         let answered = form.fields.text("anyway") == "yes";
-        self.unfinished = Unfinished::before(mv, &self.round, &self.next).filter(|_| !answered);
+        let unfinished = Unfinished::before(mv, &self.round, &self.next, &form.fields);
+        self.unfinished = unfinished.filter(|_| !answered);
         self.unfinished.is_some().then_some(self)
+    }
+
+    /// The page with the form as it was sent, when something is wrong with it and the pieces could
+    /// be sent.
+    pub fn sending(mut self, sent: SendForm) -> Option<Self> {
+        let wrong = self.send.is_some() && !sent.errors.is_empty();
+        self.send = Some(sent);
+        wrong.then_some(self)
     }
 
     fn header(&self) -> &crate::spec::document::Header {
@@ -198,11 +211,13 @@ pub async fn load(
         }
         _ => None,
     };
+    let next = next(t, &round, reader, &base, summary.missing, signed, blocked);
     Ok(RoundPage {
         t,
         frame: who.frame(),
         style: reader.style().clone(),
-        next: next(t, &round, reader, &base, summary.missing, signed, blocked),
+        send: SendForm::of(&next),
+        next,
         unfinished: None,
         newer: asks_about(round.state, round.revision, current, round.continued_at),
         decides: reader.also::<act::Decide>().is_ok(),

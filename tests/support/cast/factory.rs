@@ -37,14 +37,17 @@ impl Factory {
 
     pub async fn starts(&self, round: &RoundId) -> Result<(), StoreError> {
         let permit = self.lead.on(&self.style).await;
-        let step = round::Move::Start;
-        self.store.dispatch_round(&permit, round, step).await
+        self.store.start_round(&permit, round).await
     }
 
     pub async fn dispatches(&self, round: &RoundId) -> Result<(), StoreError> {
         let permit = self.lead.on(&self.style).await;
-        let step = round::Move::Dispatch;
-        self.store.dispatch_round(&permit, round, step).await
+        let sending = round::Sending {
+            materials: round::Materials::Substitute,
+            substitutes: "Zip from stock, matt",
+            parcel: "Kestrel Post 1182",
+        };
+        self.store.dispatch_round(&permit, round, sending).await
     }
 
     pub async fn signs_revision(&self, number: u32) -> Result<SignatureId, StoreError> {

@@ -26,6 +26,10 @@ pub enum Way {
         href: String,
         label: String,
     },
+    /// To the form that sends the pieces.
+    Send {
+        label: String,
+    },
 }
 
 /// Who reads the page.
@@ -46,20 +50,27 @@ fn moves(t: Text, round: &Round, reader: &Reader) -> Vec<Way> {
         };
         role && round::step(round.state, reader.actor(), *mv, round.measurements.len()).is_ok()
     };
-    let way = |mv: Move| Way::Move {
-        action: match mv {
-            Move::Start | Move::Dispatch => "move",
-            Move::Receive | Move::FinishMeasuring => "receive",
-        },
-        name: mv.name(),
-        label: t
-            .say(match mv {
-                Move::Start => "rounds-move-start",
-                Move::Dispatch => "rounds-move-dispatch",
-                Move::Receive => "rounds-move-receive",
-                Move::FinishMeasuring => "rounds-move-finish-measuring",
-            })
-            .to_string(),
+    let way = |mv: Move| {
+        let label = t.say(match mv {
+            Move::Start => "rounds-move-start",
+            Move::Dispatch => "rounds-send-title",
+            Move::Receive => "rounds-move-receive",
+            Move::FinishMeasuring => "rounds-move-finish-measuring",
+        });
+        let label = label.to_string();
+        match mv {
+            Move::Dispatch => Way::Send { label },
+            Move::Start => Way::Move {
+                action: "move",
+                name: mv.name(),
+                label,
+            },
+            Move::Receive | Move::FinishMeasuring => Way::Move {
+                action: "receive",
+                name: mv.name(),
+                label,
+            },
+        }
     };
     Move::ALL.into_iter().filter(allowed).map(way).collect()
 }

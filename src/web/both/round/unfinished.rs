@@ -1,8 +1,10 @@
 //! What is asked once before a round goes on: values that are due and that nobody measured.
 
 use super::next::{Next, Way};
+use super::send;
 use crate::exchange::round::Move;
 use crate::store::Round;
+use crate::web::form::Fields;
 
 /// A move that was not made yet.
 pub struct Unfinished {
@@ -10,6 +12,8 @@ pub struct Unfinished {
     /// Where the move is sent, below the round's address.
     pub action: &'static str,
     pub count: usize,
+    /// What was typed beside, to be sent again.
+    pub typed: Vec<(&'static str, String)>,
     pub pieces: Vec<Lacking>,
 }
 
@@ -26,10 +30,11 @@ pub struct Lacking {
 impl Unfinished {
     /// What to ask before this move; `None` when it ends no measuring, is not the reader's to make,
     /// or nothing is missing.
-    pub fn before(mv: Move, round: &Round, next: &Next) -> Option<Unfinished> {
+    pub fn before(mv: Move, round: &Round, next: &Next, typed: &Fields) -> Option<Unfinished> {
         let ends = matches!(mv, Move::Dispatch | Move::FinishMeasuring);
         let action = next.ways.iter().find_map(|way| match way {
             Way::Move { action, name, .. } if *name == mv.name() => Some(*action),
+            Way::Send { .. } if mv == Move::Dispatch => Some("move"),
             _ => None,
         });
         let action = action.filter(|_| ends)?;
@@ -56,6 +61,7 @@ impl Unfinished {
             mv,
             action,
             count,
+            typed: send::typed(typed),
             pieces,
         })
     }
