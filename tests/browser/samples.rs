@@ -71,6 +71,7 @@ pub async fn measures_without_script(hoa: &Window, linh: &Window) {
         if piece == 0 {
             linh.opens("/").await;
             linh.presses("Measure and dispatch sample round 1").await;
+            linh.fills(&[("materials", "actual")]).await;
             linh.presses("The pieces are sent").await;
             linh.must_see_in("#unfinished", "3 values are missing.")
                 .await;
@@ -87,6 +88,7 @@ pub async fn measures_without_script(hoa: &Window, linh: &Window) {
 
 /// Sent, received, decided and signed without script.
 pub async fn decides_without_script(iris: &Window, linh: &Window, round: &str) {
+    linh.fills(&[("materials", "actual")]).await;
     linh.presses("The pieces are sent").await;
     linh.must_see("Done.").await;
     iris.opens(round).await;
@@ -150,6 +152,7 @@ pub async fn decides(iris: &Window, linh: &Window, hoa: &Window, style: &str, ro
     iris.opens(round).await;
     iris.must_see_in("table.chart", "▲ +3/4").await;
     iris.must_see_in("table.chart", "▼ −3/4").await;
+    linh.fills(&[("materials", "actual")]).await;
     linh.presses("The pieces are sent").await;
     linh.must_see("Done.").await;
     // The designer's page follows by itself.

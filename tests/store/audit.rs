@@ -54,7 +54,7 @@ const ROWS: [(&str, &str, &str); 12] = [
     ("piece", "id", "pieces of round "),
     ("signature", "at", "signature "),
     ("decision", "at", "decision of round "),
-    ("dispatch", "materials", "dispatch of round "),
+    ("dispatch", "at", "dispatch of round "),
     ("revision", "published_at", "revision "),
     ("ledger", "hash", "ledger entry "),
 ];

@@ -117,10 +117,11 @@ impl Writer<'_> {
                         .with("width", self.exact_millimetres(nm(band.width)))
                         .with("height", self.exact_millimetres(nm(band.height)))
                 });
-                let mut place = Cell::default();
-                place.small = (band.distances.iter())
-                    .map(|it| self.distance(it))
-                    .collect();
+                let distances = band.distances.iter();
+                let place = Cell {
+                    small: distances.map(|it| self.distance(it)).collect(),
+                    ..Cell::default()
+                };
                 vec![Cell::of(self.band_sizes(band)), Cell::of(size), place]
             });
             blocks.push(Block::Table(Table {

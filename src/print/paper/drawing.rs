@@ -93,7 +93,7 @@ impl Writer<'_> {
             let mut numbered = self.spec.drawings.drawings.iter().zip(1..);
             let (_, number) = numbered.find(|(it, _)| it.id == circle.drawing)?;
             // On the ring, up and to the right.
-            let out = f64::from(circle.radius) * 0.7071;
+            let out = f64::from(circle.radius) * std::f64::consts::FRAC_1_SQRT_2;
             let size = (drawing.width, drawing.height);
             let down = f64::from(tall(size, circle.at.y)) - out;
             let all = f64::from(tall(size, 10_000)).max(1.0);

@@ -89,8 +89,10 @@ impl Writer<'_> {
             .chain(labels)
             .filter(|(.., distances)| !distances.is_empty())
             .map(|(item, sizes, distances)| {
-                let mut place = Cell::default();
-                place.small = distances.iter().map(|it| self.distance(it)).collect();
+                let place = Cell {
+                    small: distances.iter().map(|it| self.distance(it)).collect(),
+                    ..Cell::default()
+                };
                 vec![self.item_cell(item), Cell::of(sizes), place]
             })
             .collect();
