@@ -146,7 +146,9 @@ pub async fn decides(iris: &Window, linh: &Window, hoa: &Window, style: &str, ro
     // One piece at a time on a phone.
     linh.presses_in(".one-of", "1 · M").await;
     linh.must_see_in("table.chart", "▲ +3/4").await;
-    linh.must_not_see("▼ −3/4").await;
+    let other = "return ![...document.querySelectorAll('table.chart td')]
+        .some((it) => it.offsetParent && it.innerText.includes('▼ −3/4'))";
+    linh.waits_until(other).await;
     linh.presses_in(".one-of", "2 · M").await;
     linh.must_see_in("table.chart", "▼ −3/4").await;
     iris.opens(round).await;

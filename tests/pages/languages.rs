@@ -191,6 +191,8 @@ async fn written(browser: &mut Browser, site: &Site) -> Vec<String> {
         "First issue",
         "Longer body",
         "Once more",
+        "Zip from stock, matt",
+        "Kestrel Post 1182",
         "Rib?",
         "Rib 2x2",
         "Softer?",
