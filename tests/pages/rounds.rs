@@ -55,9 +55,7 @@ impl Samples {
             .next_back()
             .unwrap_or_else(|| panic!("no button {mv}:\n{}", page.reads()));
         let form = match mv {
-            "dispatch" => form
-                .set("materials", "actual")
-                .set("parcel", "Kestrel Post 1182"),
+            "dispatch" => form.set("materials", "actual"),
             _ => form,
         };
         who.sends_and_opens(form).await
