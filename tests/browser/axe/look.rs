@@ -239,6 +239,7 @@ pub fn is_page(route: &str) -> bool {
         "/document",
         "/archive",
         "/paper",
+        "/record/file",
         "/live",
         "/healthz",
     ];
