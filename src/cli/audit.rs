@@ -42,9 +42,9 @@ impl Audit {
                 bad_files += 1;
                 println!("file {digest}: {why}");
             }
-            let key = store.record_key().await?.public();
             let mut against = 0;
             for file in &self.against {
+                let key = store.record_key().await?.public();
                 let checked = match read(file, |bytes| check(bytes, &key)) {
                     Ok(checked) => checked,
                     Err(why) => return Ok(unreadable(&why)),

@@ -7,6 +7,7 @@
 use crate::exchange::Refused;
 use crate::exchange::round::MOST_PIECES;
 use crate::exchange::signature::Statement;
+use crate::spec::document::Point;
 use crate::spec::rule::NotAGrade;
 use crate::spec::units::NotALength;
 
@@ -38,6 +39,24 @@ impl Text {
             NotALength::TooFine => self.say("length-too-fine").with("typed", typed),
             NotALength::TooLong => self.say("length-too-long").with("typed", typed),
         }
+    }
+
+    /// The way a point is measured: along what, relaxed or stretched, open or closed, on which side.
+    pub fn way(self, point: &Point) -> String {
+        let how = &point.how;
+        let stretched = match how.stretched {
+            true => self.say("how-stretched"),
+            false => self.say("how-relaxed"),
+        };
+        let ways = [
+            how.path.map(|it| self.name(&it)),
+            Some(stretched),
+            how.closure.map(|it| self.name(&it)),
+            how.side.map(|it| self.name(&it)),
+            point.direction.map(|it| self.name(&it)),
+        ];
+        let ways = ways.into_iter().flatten().map(|it| it.to_string());
+        ways.collect::<Vec<_>>().join(" · ")
     }
 
     /// Why what was typed is not taken as a grade rule, and how to write one.

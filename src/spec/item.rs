@@ -31,6 +31,18 @@ macro_rules! items {
         }
 
         impl<'a> Item<'a> {
+    /// The shape around its letter: in a line, on a drawing and on paper alike.
+    pub fn shape(self) -> &'static str {
+        match self {
+            Item::Part(_) => "part",
+            Item::Material(_) => "material",
+            Item::Callout(_) => "callout",
+            Item::Artwork(_) => "artwork",
+            Item::Label(_) => "label",
+            _ => "point",
+        }
+    }
+
             pub fn id(self) -> &'a ItemId {
                 match self {
                     $(Item::$kind(item) => &item.id,)*

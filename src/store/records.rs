@@ -1,7 +1,7 @@
 //! Signed records, the key that signs them, and a chain held against one.
 
-use super::act::number;
 use super::audit::Fault;
+use super::revisions::frozen_in;
 use super::rounds::rounds_in;
 use super::{Read, Sign, Store, StoreError, values};
 use crate::access::{StylePermit, act};
@@ -14,25 +14,10 @@ use crate::exchange::{Role, Side};
 use crate::spec::canon::to_canonical;
 use crate::spec::{Digest, OrgId, StyleId};
 
-use super::revisions::frozen_in;
-
 impl Store {
     /// The installation's key, made when it is asked for the first time.
     pub async fn record_key(&self) -> Result<Key, StoreError> {
-        let kept = |store: &Store| {
-            let db = store.db.clone();
-            async move {
-                let row: Option<(String,)> = db
-                    .maybe("SELECT seed FROM record_key WHERE id = 1", values![])
-                    .await?;
-                let read = |(seed,): (String,)| {
-                    let unreadable = || StoreError::corrupt("record_key", "seed", "1", "no key");
-                    Key::from_hex(&seed).ok_or_else(unreadable)
-                };
-                row.map(read).transpose()
-            }
-        };
-        if let Some(key) = kept(self).await? {
+        if let Some(key) = self.kept_key().await? {
             return Ok(key);
         }
         let made = self.world.record_key();
@@ -45,7 +30,17 @@ impl Store {
         )
         .await?;
         tx.commit().await?;
-        kept(self).await?.ok_or(StoreError::Missing)
+        self.kept_key().await?.ok_or(StoreError::Missing)
+    }
+
+    async fn kept_key(&self) -> Result<Option<Key>, StoreError> {
+        let row: Option<(String,)> = self
+            .db
+            .maybe("SELECT seed FROM record_key WHERE id = 1", values![])
+            .await?;
+        let unreadable = || StoreError::corrupt("record_key", "seed", "1", "no key");
+        row.map(|(seed,)| Key::from_hex(&seed).ok_or_else(unreadable))
+            .transpose()
     }
 
     /// The signed record of a revision or a round with one factory, and the bytes of its file. The
@@ -148,13 +143,7 @@ impl Store {
     /// every entry and the head that the record has.
     pub async fn audit_against(&self, record: &Record) -> Result<Option<Fault>, StoreError> {
         let style = &record.style.id;
-        let rows: Vec<(String, Digest)> = self
-            .db
-            .all(
-                "SELECT body, hash FROM ledger WHERE style = $1 ORDER BY seq",
-                values![style],
-            )
-            .await?;
+        let rows = bodies_in(&self.db, style).await?;
         let entries = record.chain.entries.iter().map(|kept| Head {
             seq: kept.entry.seq,
             hash: kept.hash.clone(),
@@ -205,19 +194,21 @@ async fn names_in(
     .await
 }
 
+async fn bodies_in(db: &impl Read, style: &StyleId) -> Result<Vec<(String, Digest)>, StoreError> {
+    db.all(
+        "SELECT body, hash FROM ledger WHERE style = $1 ORDER BY seq",
+        values![style],
+    )
+    .await
+}
+
 async fn entries_in(db: &impl Read, style: &StyleId) -> Result<Vec<Kept>, StoreError> {
-    let rows: Vec<(i64, String, Digest)> = db
-        .all(
-            "SELECT seq, body, hash FROM ledger WHERE style = $1 ORDER BY seq",
-            values![style],
-        )
-        .await?;
-    rows.into_iter()
-        .map(|(seq, body, hash)| {
-            let place = format!("{style}/{seq}");
+    bodies_in(db, style)
+        .await?
+        .into_iter()
+        .map(|(body, hash)| {
             let entry: Entry = serde_json::from_str(&body)
-                .map_err(|cause| StoreError::corrupt("ledger", "body", &place, cause))?;
-            let _: u64 = number("ledger", "seq", &place, seq)?;
+                .map_err(|cause| StoreError::corrupt("ledger", "body", style.as_str(), cause))?;
             Ok(Kept { entry, hash })
         })
         .collect()

@@ -6,6 +6,7 @@ use std::sync::Arc;
 use tokio::sync::watch;
 
 use super::both::print::Prints;
+use super::both::round::Judged;
 use super::both::sheet::Sheets;
 use super::cached::Kept;
 use super::limit::Limiter;
@@ -69,6 +70,7 @@ pub struct Parts {
     pub kept: Kept,
     pub sheets: Sheets,
     pub prints: Prints,
+    pub judged: Judged,
     pub notify: Notify,
     /// Becomes true when the program stops: answers that have no end then end.
     pub stopping: watch::Sender<bool>,
@@ -89,6 +91,7 @@ impl App {
             kept: Kept::default(),
             sheets: Sheets::default(),
             prints: Prints::default(),
+            judged: Judged::default(),
         }))
     }
 

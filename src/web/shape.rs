@@ -3,22 +3,9 @@
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::Agreement;
 use crate::exchange::{round, thread};
-use crate::spec::Item;
 
 /// The shapes of letters that stand on drawings.
 pub const LETTERS: [&str; 5] = ["point", "part", "callout", "artwork", "label"];
-
-/// The shape around an item's letter, in a line (`.letter`) and on a drawing alike.
-pub fn letter(item: Item<'_>) -> &'static str {
-    match item {
-        Item::Part(_) => "part",
-        Item::Material(_) => "material",
-        Item::Callout(_) => "callout",
-        Item::Artwork(_) => "artwork",
-        Item::Label(_) => "label",
-        _ => "point",
-    }
-}
 
 pub fn kind(kind: thread::Kind) -> &'static str {
     match kind {

@@ -10,6 +10,11 @@ mod table;
 #[expect(dead_code, reason = "the drawings are not looked at here")]
 mod packs;
 
+use fellseam::exchange::round::MOST_PIECES;
+use fellseam::sample::evaluation::evaluate;
+use fellseam::spec::Length;
+
+use chance::Chance;
 use fault::Kind;
 use table::{Row, Table, run};
 
@@ -64,4 +69,34 @@ fn four_pieces_show_every_kind_of_fault() {
         Kind::Nothing => 98.0,
         _ => 95.0,
     });
+}
+
+/// As many pieces as a round can ask for, every fifth value off by a factor that somebody may type:
+/// the page of such a round has to come all the same. Before the search was bounded it took minutes.
+#[test]
+fn the_largest_round_full_of_nonsense_is_read_in_time() {
+    let contract = garment::contract(packs::PACKS[0]);
+    let mut chance = Chance::new(23);
+    let sizes: Vec<_> = (0..MOST_PIECES)
+        .map(|piece| contract.sizes[piece % contract.sizes.len()].clone())
+        .collect();
+    let mut pieces = garment::made(&contract, &sizes, &[], 0.2, &mut chance);
+    let mut nonsense = 0;
+    for value in pieces
+        .iter_mut()
+        .flat_map(|it| &mut it.readings)
+        .flat_map(|it| it.values.values_mut())
+    {
+        if chance.below(5) == 0 {
+            let percent = *chance.one(&[10, 50, 80, 120, 200, 254, 1000]);
+            *value = Length::nm(value.as_nm() / 100 * percent);
+            nonsense += 1;
+        }
+    }
+    let begun = std::time::Instant::now();
+    let evaluation = evaluate(&contract, &pieces, &[]);
+    println!("{nonsense} values off, read in {:?}", begun.elapsed());
+    let diagnosis = evaluation.diagnosis.expect("it was measured");
+    // Nothing that is off is passed over in silence.
+    assert!(!diagnosis.findings.is_empty() && evaluation.summary.out > nonsense / 2);
 }

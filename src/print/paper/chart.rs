@@ -192,21 +192,7 @@ impl Writer<'_> {
         ];
         let rows = points.iter().map(|point| {
             let how = &point.how;
-            let way = self.each(|t| {
-                let stretched = match how.stretched {
-                    true => t.say("how-stretched"),
-                    false => t.say("how-relaxed"),
-                };
-                let ways = [
-                    how.path.map(|it| t.name(&it).to_string()),
-                    Some(stretched.to_string()),
-                    how.closure.map(|it| t.name(&it).to_string()),
-                    how.side.map(|it| t.name(&it).to_string()),
-                    point.direction.map(|it| t.name(&it).to_string()),
-                ];
-                ways.into_iter().flatten().collect::<Vec<_>>().join(" · ")
-            });
-            let mut way = Cell::of(way);
+            let mut way = Cell::of(self.each(|t| t.way(point)));
             if !how.note.is_empty() {
                 way.small.push(Words::plain(&how.note));
             }

@@ -369,16 +369,11 @@ impl Cell {
 
 /// Nothing where it has no letter.
 pub fn letter(item: Item<'_>) -> Option<Letter> {
-    let shape = match item {
-        Item::Part(_) => "part",
-        Item::Material(_) => "material",
-        Item::Callout(_) => "callout",
-        Item::Artwork(_) => "artwork",
-        Item::Label(_) => "label",
-        _ => "point",
-    };
     let text = item.letter().to_owned();
-    (!text.is_empty()).then_some(Letter { text, shape })
+    (!text.is_empty()).then_some(Letter {
+        text,
+        shape: item.shape(),
+    })
 }
 
 /// Where the template finds a picture.

@@ -67,6 +67,16 @@ impl Atom {
         }
     }
 
+    /// The one cell that it moves, when it can move no other.
+    pub fn only(self, data: &Data, cells: &[Cell]) -> Option<usize> {
+        let pieces = data.pieces.len();
+        let only = |cell: &Cell| self.is_at(cell.piece, cell.point, pieces);
+        match self {
+            Atom::Point(_) | Atom::Piece { .. } => cells.iter().position(only),
+            _ => None,
+        }
+    }
+
     /// Whether it moves only this point of this piece, among whatever else.
     pub fn is_at(self, piece: usize, point: usize, pieces: usize) -> bool {
         match self {

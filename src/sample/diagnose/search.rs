@@ -25,7 +25,8 @@ pub fn search(data: &Data, prior: Prior) -> Option<(Weighed, Criterion)> {
     }
     let count = candidates(data, &first.sizes).len();
     let criterion = Criterion::new(data, prior, cells, count);
-    let own = criterion.weigh(data, &first)?;
+    // As they are said to be, before anything else spends the work that there is.
+    let own = settle(data, &criterion, criterion.weigh(data, &first)?);
     // A wrong label hides behind other claims when it is looked for last.
     let mut others: Vec<Weighed> = relabellings(data, &first)
         .into_iter()
@@ -33,8 +34,10 @@ pub fn search(data: &Data, prior: Prior) -> Option<(Weighed, Criterion)> {
         .collect();
     others.sort_by(|one, other| one.cost.total_cmp(&other.cost));
     others.truncate(MOST_STARTS);
-    let starts = [own].into_iter().chain(others);
-    let settled = starts.filter_map(|start| settle(data, &criterion, start));
+    let others = others
+        .into_iter()
+        .filter_map(|start| settle(data, &criterion, start));
+    let settled = own.into_iter().chain(others);
     let best = settled.min_by(|one, other| one.cost.total_cmp(&other.cost))?;
     Some((best, criterion))
 }
@@ -127,8 +130,12 @@ fn settle(data: &Data, criterion: &Criterion, start: Weighed) -> Option<Weighed>
     if atoms.len() == at.state.atoms.len() {
         return Some(at);
     }
-    let state = State { atoms, ..at.state };
-    criterion.weigh(data, &state)
+    let state = State {
+        atoms,
+        ..at.state.clone()
+    };
+    // Without work left, small amounts are told rather than nothing.
+    criterion.weigh(data, &state).or(Some(at))
 }
 
 /// The best atom to add.

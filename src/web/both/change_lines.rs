@@ -1,9 +1,9 @@
 //! The change list as it stands on a page: on *what changed*, and where a draft is published.
 
 use crate::language::{ChangeLine, Text};
+use crate::spec::Item;
 use crate::spec::change::{Version, changes};
 use crate::spec::{DecimalSign, ItemId, Section};
-use crate::web::shape;
 
 /// The changes of one section. `templates/both/change_lines.html` has the macro that shows them.
 pub struct ChangeGroup {
@@ -34,7 +34,7 @@ pub fn change_groups(
         let item = id.and_then(|id| new.spec.item(id).or_else(|| old.spec.item(id)));
         let linked = LinkedLine {
             href: id.filter(|_| !line.removed).and_then(&href),
-            shape: item.map_or("point", shape::letter),
+            shape: item.map_or("point", Item::shape),
             line,
         };
         match groups.last_mut() {

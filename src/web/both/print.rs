@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
+use std::time::Duration;
 
 use askama::Template;
 use axum::body::Bytes;
@@ -33,6 +34,9 @@ const MOST_ATTACHED: usize = 48 * 1024 * 1024;
 /// Pictures are shown as sharp as this many pixels across.
 const SHARP: u32 = 2048;
 
+/// How long a print is kept: it says when it was printed, and may name people.
+const LONGEST: Duration = Duration::from_secs(10 * 60);
+
 /// Prints of revisions, kept by everything that stands on them but the minute.
 pub struct Prints(Cache<Key, Bytes>);
 
@@ -41,7 +45,8 @@ type Key = (Digest, Order);
 impl Default for Prints {
     fn default() -> Self {
         let weight = |_: &Key, bytes: &Bytes| u32::try_from(bytes.len()).unwrap_or(u32::MAX);
-        Self(Cache::builder().weigher(weight).max_capacity(KEPT).build())
+        let kept = Cache::builder().weigher(weight).max_capacity(KEPT);
+        Self(kept.time_to_live(LONGEST).build())
     }
 }
 

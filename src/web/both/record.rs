@@ -1,8 +1,10 @@
 //! The signed record of a revision or a round: as a page to print, and as the file to keep.
 
+use std::collections::BTreeMap;
+
 use askama::Template;
-use axum::extract::{Path, State};
-use axum::http::{StatusCode, header};
+use axum::extract::{Path, Query, State};
+use axum::http::header;
 use axum::response::IntoResponse;
 
 use super::{number, plain};
@@ -14,7 +16,7 @@ use crate::spec::{OrgId, RoundId};
 use crate::store::Sign;
 use crate::web::App;
 use crate::web::frame::{Frame, name_or_erased};
-use crate::web::may::{MayOn, Who};
+use crate::web::may::MayOn;
 use crate::web::page::{Answer, page};
 use crate::web::problem::Problem;
 
@@ -26,8 +28,6 @@ struct RecordPage {
     record: Record,
     /// How the file is called.
     file: String,
-    /// Where it is fetched from.
-    href: String,
 }
 
 impl RecordPage {
@@ -64,6 +64,15 @@ impl RecordPage {
         )
     }
 
+    /// Where the file is.
+    fn href(&self) -> String {
+        format!(
+            "{}/record/file?with={}",
+            self.back(),
+            self.record.factory.id
+        )
+    }
+
     /// The page of what is signed.
     fn back(&self) -> String {
         let (style, subject) = (&self.record.style.id, &self.record.subject);
@@ -74,56 +83,67 @@ impl RecordPage {
     }
 }
 
+/// The factory that the address names, `?with=`.
+type Asked = Query<BTreeMap<String, String>>;
+
 pub async fn revision(
     may: MayOn<act::Read>,
     State(app): State<App>,
     Path((_, n)): Path<(String, String)>,
+    Query(asked): Asked,
 ) -> Answer {
-    let n = number(&n)?;
-    shown(&may, &app, Sign::Revision(n)).await
+    shown(&may, &app, Sign::Revision(number(&n)?), &asked).await
 }
 
 pub async fn revision_file(
     may: MayOn<act::Read>,
     State(app): State<App>,
     Path((_, n)): Path<(String, String)>,
+    Query(asked): Asked,
 ) -> Answer {
-    let n = number(&n)?;
-    sent(&may, &app, Sign::Revision(n)).await
+    sent(&may, &app, Sign::Revision(number(&n)?), &asked).await
 }
 
 pub async fn round(
     may: MayOn<act::Read>,
     State(app): State<App>,
     Path((_, round)): Path<(String, String)>,
+    Query(asked): Asked,
 ) -> Answer {
-    shown(&may, &app, Sign::Round(&RoundId::new(round))).await
+    shown(&may, &app, Sign::Round(&RoundId::new(round)), &asked).await
 }
 
 pub async fn round_file(
     may: MayOn<act::Read>,
     State(app): State<App>,
     Path((_, round)): Path<(String, String)>,
+    Query(asked): Asked,
 ) -> Answer {
-    sent(&may, &app, Sign::Round(&RoundId::new(round))).await
+    sent(&may, &app, Sign::Round(&RoundId::new(round)), &asked).await
 }
 
-async fn shown(may: &MayOn<act::Read>, app: &App, what: Sign<'_>) -> Answer {
-    let (record, _) = made(may, app, what).await?;
-    let address = &may.who.address;
-    let (path, asked) = address.split_once('?').unwrap_or((address, ""));
-    let mark = if asked.is_empty() { "" } else { "?" };
+async fn shown(
+    may: &MayOn<act::Read>,
+    app: &App,
+    what: Sign<'_>,
+    asked: &BTreeMap<String, String>,
+) -> Answer {
+    let (record, _) = made(may, app, what, asked).await?;
     page(&RecordPage {
         t: may.who.t,
         frame: may.who.frame(),
         file: file_name(&record),
-        href: format!("{path}/file{mark}{asked}"),
         record,
     })
 }
 
-async fn sent(may: &MayOn<act::Read>, app: &App, what: Sign<'_>) -> Answer {
-    let (record, bytes) = made(may, app, what).await?;
+async fn sent(
+    may: &MayOn<act::Read>,
+    app: &App,
+    what: Sign<'_>,
+    asked: &BTreeMap<String, String>,
+) -> Answer {
+    let (record, bytes) = made(may, app, what, asked).await?;
     let about = [
         (header::CONTENT_TYPE, "application/json".to_owned()),
         (
@@ -133,16 +153,17 @@ async fn sent(may: &MayOn<act::Read>, app: &App, what: Sign<'_>) -> Answer {
         // It carries the moment at which it was written.
         (header::CACHE_CONTROL, "private, no-store".to_owned()),
     ];
-    Ok((StatusCode::OK, about, bytes).into_response())
+    Ok((about, bytes).into_response())
 }
 
 async fn made(
     may: &MayOn<act::Read>,
     app: &App,
     what: Sign<'_>,
+    asked: &BTreeMap<String, String>,
 ) -> Result<(Record, Vec<u8>), Problem> {
-    let org = match with(&may.who) {
-        Some(org) => Some(org),
+    let org = match asked.get("with") {
+        Some(org) => Some(OrgId::new(org)),
         // Without a choice there is nothing to name.
         None => {
             let mut shares = app.store.shares(&may.permit).await?.into_iter();
@@ -157,14 +178,6 @@ async fn made(
         .store
         .signed_record(&may.permit, what, org.as_ref(), words);
     Ok(record.await?)
-}
-
-/// The factory that the address names.
-fn with(who: &Who) -> Option<OrgId> {
-    let (_, asked) = who.address.split_once('?')?;
-    form_urlencoded::parse(asked.as_bytes())
-        .find(|(name, _)| name == "with")
-        .map(|(_, org)| OrgId::new(org))
 }
 
 fn file_name(record: &Record) -> String {

@@ -33,6 +33,7 @@ use crate::web::{App, shape};
 pub use deciding::Sent;
 use deciding::{DecideForm, critical};
 use history::{HistoryLine, history};
+pub use judgement::Judged;
 use judgement::{Judgement, judge};
 use next::{Next, Way, can_measure, next};
 pub use send::SendForm;
@@ -168,7 +169,7 @@ pub async fn load(
     let mut before = store.rounds(reader).await?;
     let here = before.iter().position(|round| round.id == *id);
     let round = before.remove(here.ok_or(Problem::NotFound)?);
-    let judgement = judge(t, &round, &before).await?;
+    let judgement = judge(app, t, &round, &before).await?;
     let newest = store.newest(reader).await?;
     let current = newest.filter(|newest| newest.standing == Standing::Current);
     let current = current.map(|current| current.number);

@@ -114,7 +114,7 @@ pub struct Head {
     /// May be empty.
     pub letter: String,
     pub name: String,
-    /// The shape that its letter has (`shape::letter`).
+    /// The shape that its letter has (`Item::shape`).
     #[serde(skip)]
     pub shape: &'static str,
     #[serde(skip)]
@@ -309,7 +309,7 @@ impl<'a> Writer<'a> {
             item: item.id().clone(),
             letter: item.letter().to_owned(),
             name: item.name().to_owned(),
-            shape: shape::letter(item),
+            shape: item.shape(),
             about: self.about(item.id()),
         }
     }

@@ -10,7 +10,7 @@ use crate::exchange::Refused;
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::{Agreement, SubjectKind, agreement};
 use crate::language::Text;
-use crate::spec::{OrgId, StyleId};
+use crate::spec::{Item, OrgId, StyleId};
 use crate::store::{
     Acknowledged, Organisation, Revision, Round, Shared, Signature, StyleCopy, StyleName,
     ThreadView,
@@ -346,7 +346,7 @@ fn thread_line(
     ThreadLine {
         href: format!("/styles/{style}/threads/{}", facts.id),
         letter: item.map_or("", |item| item.letter()).to_owned(),
-        letter_shape: item.map_or("point", shape::letter),
+        letter_shape: item.map_or("point", Item::shape),
         item: item.map_or("", |item| item.name()).to_owned(),
         kind: t.name(&facts.kind).to_string(),
         kind_shape: shape::kind(facts.kind),

@@ -17,6 +17,7 @@ use crate::spec::change::{Version, changes, touched};
 use crate::spec::check::Finding;
 use crate::spec::{DecimalSign, Item, ItemId, Section, StyleId};
 use crate::store::{Draft, Publish, Revision, StoreError, Versions};
+use crate::web::App;
 use crate::web::both::change_lines::{ChangeGroup, change_groups};
 use crate::web::form::{Errors, Fields, Form};
 use crate::web::frame::Frame;
@@ -24,7 +25,6 @@ use crate::web::may::{MayOn, Who};
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
 use crate::web::refusal::{WayOn, ways_on};
-use crate::web::{App, shape};
 
 #[derive(Template)]
 #[template(path = "brand/publish.html")]
@@ -230,7 +230,7 @@ impl Everything {
             MustFix {
                 href: format!("/styles/{style}/threads/{}", thread.id),
                 letter: item.map_or("", Item::letter).to_owned(),
-                shape: item.map_or("point", shape::letter),
+                shape: item.map_or("point", Item::shape),
                 name: item.map_or("", Item::name).to_owned(),
                 carried: touched.contains(&thread.item),
             }

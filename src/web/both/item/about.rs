@@ -6,7 +6,6 @@ use crate::spec::document::{Basis, Colourways, Direction, HowToMeasure, Part, Po
 use crate::spec::drawn::{Dimension, dimension};
 use crate::spec::{Item, ItemId, Length, Section, Unit};
 use crate::web::both::patch::{Patch, patch};
-use crate::web::shape;
 
 pub struct About {
     pub id: ItemId,
@@ -131,7 +130,7 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
     Some(About {
         id: id.clone(),
         letter: item.letter().to_owned(),
-        shape: shape::letter(item),
+        shape: item.shape(),
         name,
         section: item.section(),
         drawings: drawings.collect(),

@@ -4,18 +4,20 @@
 //! All of it follows from `sample::evaluation`, which `fellseam evaluate` asks as well.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use askama::Template;
+use moka::sync::Cache;
 use tokio::task::spawn_blocking;
 
 use crate::access::Side;
-use crate::exchange::round::State;
-use crate::language::{Evaluated, Text, shown};
+use crate::language::{Evaluated, Language, Text, shown};
 use crate::sample::contract::{Contract, Piece, Reading};
 use crate::sample::evaluation::{Earlier, Evaluation, evaluate, failed};
 use crate::sample::finding::{Cause, Finding};
-use crate::spec::{ItemId, PieceId};
+use crate::spec::{ItemId, PieceId, RoundId};
 use crate::store::Round;
+use crate::web::App;
 use crate::web::figures::Figures;
 use crate::web::problem::Problem;
 
@@ -67,17 +69,40 @@ struct StepLine {
     more: String,
 }
 
+/// How many evaluations are kept.
+const KEPT: u64 = 200;
+
+/// What rounds were evaluated to, by what that follows from: the language of its words, and of the
+/// round and those before it how much was measured, which only grows. Whoever asks for one that is
+/// being made waits for it.
+pub struct Judged(Cache<(Language, Vec<(RoundId, usize)>), Arc<Evaluation>>);
+
+impl Default for Judged {
+    fn default() -> Self {
+        Self(Cache::new(KEPT))
+    }
+}
+
 /// Judges a round beside those before it; `None` while nothing was measured.
-pub async fn judge(t: Text, round: &Round, before: &[Round]) -> Result<Option<Judgement>, Problem> {
+pub async fn judge(
+    app: &App,
+    t: Text,
+    round: &Round,
+    before: &[Round],
+) -> Result<Option<Judgement>, Problem> {
     if round.measurements.is_empty() {
         return Ok(None);
     }
     let contract = Contract::of(&round.frozen.spec, &round.frozen.chart);
     let pieces = pieces(t, round);
-    let earlier: Vec<Earlier> = before
+    let before = before
         .iter()
         .filter(|it| it.org == round.org && it.number < round.number)
-        .filter(|it| matches!(it.state, State::Decided(_)))
+        .filter(|it| it.state.is_decided());
+    let rounds = before.clone().chain([round]);
+    let rounds = rounds.map(|it| (it.id.clone(), it.measurements.len()));
+    let key = (t.language(), rounds.collect());
+    let earlier: Vec<Earlier> = before
         .map(|it| Earlier {
             round: t
                 .say("rounds-title")
@@ -91,7 +116,9 @@ pub async fn judge(t: Text, round: &Round, before: &[Round]) -> Result<Option<Ju
         })
         .collect();
     // Many pieces take a while: other pages are served meanwhile.
-    let evaluation = spawn_blocking(move || evaluate(&contract, &pieces, &earlier)).await;
+    let app = app.clone();
+    let make = move || Arc::new(evaluate(&contract, &pieces, &earlier));
+    let evaluation = spawn_blocking(move || app.judged.0.get_with(key, make)).await;
     let evaluation = evaluation.map_err(|cause| Problem::fault(&cause))?;
     Ok(Some(Judgement::of(t, round, &evaluation)))
 }

@@ -9,7 +9,6 @@ use super::{About, Writer};
 use crate::spec::ItemId;
 use crate::spec::document::{BlowUp, Drawing, Spot};
 use crate::spec::drawn::{Dimension, dimension, distance, leaders, middle, tall};
-use crate::web::shape;
 
 #[derive(Serialize)]
 pub struct Figure {
@@ -108,7 +107,7 @@ impl<'a> Writer<'a> {
                 item: id.clone(),
                 letter: item.letter().to_owned(),
                 name: item.name().to_owned(),
-                shape: shape::letter(item),
+                shape: item.shape(),
                 x: u32::from(at.x),
                 y: tall(size, at.y),
                 flag: self.about(id).flag(),

@@ -74,17 +74,6 @@ impl Writer<'_> {
             }
         });
         let how = &point.how;
-        let stretched = match how.stretched {
-            true => t.say("how-stretched"),
-            false => t.say("how-relaxed"),
-        };
-        let ways = [
-            how.path.map(|it| t.name(&it).to_string()),
-            Some(stretched.to_string()),
-            how.closure.map(|it| t.name(&it).to_string()),
-            how.side.map(|it| t.name(&it).to_string()),
-            point.direction.map(|it| t.name(&it).to_string()),
-        ];
         let what = [
             point.measure.map(|it| t.name(&it).to_string()),
             point.part.as_ref().map(|it| self.words.item(it)),
@@ -109,7 +98,7 @@ impl Writer<'_> {
                 .join(" · "),
             start: how.start.clone(),
             end: how.end.clone(),
-            how: ways.into_iter().flatten().collect::<Vec<_>>().join(" · "),
+            how: t.way(point),
             note: how.note.clone(),
             limits: self.take(&mut fields, &["pair_limit"]),
             stretched: (self.frozen.chart.sizes.iter().zip(&row.stretched))

@@ -9,7 +9,6 @@ use crate::spec::document::{BlowUp, DimensionLine, Marker};
 use crate::spec::{Item, ItemId, Spec};
 use crate::store::World;
 use crate::web::form::{Errors, Fields};
-use crate::web::shape;
 
 /// A letter: on the drawing, or not.
 pub struct Mark {
@@ -18,7 +17,7 @@ pub struct Mark {
     pub item: ItemId,
     pub letter: String,
     pub name: String,
-    /// By `shape::letter`.
+    /// By `Item::shape`.
     pub shape: &'static str,
     /// In percent from the left and from the top; both empty: not on the drawing.
     pub x: String,
@@ -33,7 +32,7 @@ impl Mark {
             item: item.clone(),
             letter: found.map_or("?", Item::letter).to_owned(),
             name: found.map_or("", Item::name).to_owned(),
-            shape: found.map_or("point", shape::letter),
+            shape: found.map_or("point", Item::shape),
             x: String::new(),
             y: String::new(),
         }
