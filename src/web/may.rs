@@ -1,6 +1,7 @@
 //! The extractors that give a handler its permit, or refuse before it runs.
 
 use axum::extract::{FromRequestParts, RawPathParams};
+use axum::http::Method;
 use axum::http::request::Parts;
 use std::sync::Arc;
 
@@ -99,7 +100,10 @@ impl<A: Act> FromRequestParts<App> for MayOn<A> {
         let facts = visit.style.filter(|facts| facts.style == style);
         let facts = facts.ok_or(Problem::NotFound)?;
         let permit = grant_on(&who.session.actor, &facts)?;
-        who.live = Some(format!("/styles/{style}/live"));
+        // What answers a form stands at the form's address, where there may be no page to look at
+        // again: it would say that there is no connection.
+        let live = || format!("/styles/{style}/live");
+        who.live = (parts.method == Method::GET).then(live);
         Ok(MayOn {
             permit,
             who,

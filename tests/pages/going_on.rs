@@ -40,6 +40,8 @@ on_both! {
             }
             let asked = who.sends(form).await;
             asked.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+            let streams = asked.attributes("[data-stream]", "data-stream");
+            assert!(streams.is_empty(), "there is no page at the form's address to look at again");
             assert_eq!(state().await, before, "nothing has happened");
             let asked_of = asked.all("#unfinished").join(" ");
             assert!(asked_of.contains(&format!("{} values are missing.", points.len() - 1)));
@@ -91,5 +93,47 @@ on_both! {
             needs.must_see("Sign the decision on sample round 1");
             who.opens(&path).await.must_see("Read the decision, then sign it.");
         }
+    }
+}
+
+on_both! {
+    async fn what_the_pieces_are_made_of_is_said_before_they_are_sent(db) {
+        let site = Site::with_revision(db).await;
+        let cast = &site.cast;
+        let round = cast.brand.requests(&cast.sao_mai, &["size-m"]).await.unwrap();
+        cast.sao_mai.starts(&round).await.unwrap();
+        let path = format!("{}/rounds/{round}", site.style);
+        let mut linh = site.browser(&cast.sao_mai.lead).await;
+        let mut hoa = site.browser(&cast.sao_mai.hands).await;
+        assert!(hoa.opens(&path).await.all("#send").is_empty(), "a merchandiser's to say");
+
+        let page = linh.opens(&path).await;
+        let form = || move_form(&page, "/move", "dispatch");
+        let stale = form();
+        let long = "x".repeat(5000);
+        for (materials, substitutes, parcel, complaint) in [
+            ("", "", "", "Say what the pieces are made of."),
+            ("gold", "", "", "Say what the pieces are made of."),
+            ("substitute", "  ", "", "Say which materials stand in the place of which."),
+            ("actual", "", &long, "too long"),
+        ] {
+            let form = form().set("materials", materials).set("substitutes", substitutes);
+            let again = linh.sends(form.set("parcel", parcel)).await;
+            again.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+            let said = again.all("[role=alert]").join(" ");
+            assert!(said.contains(complaint), "{complaint}: {said}");
+            assert_eq!(cast.brand.round(&round).await.state, State::InWork);
+        }
+
+        let form = form().set("materials", "substitute").set("substitutes", "Zip <matt>");
+        linh.sends(form.set("parcel", "Kestrel Post 7").set("anyway", "yes")).await.goes_to();
+        let page = linh.opens(&path).await;
+        page.must_see("substitutes: Zip <matt>");
+        page.must_see("Kestrel Post 7");
+        // Sent once: somebody else who had the same form open is told, and nothing is kept twice.
+        let late = linh.sends(stale.set("materials", "actual").set("anyway", "yes")).await;
+        late.must_be(StatusCode::CONFLICT);
+        let sent = cast.brand.round(&round).await.dispatch.expect("it was sent");
+        assert_eq!(sent.substitutes.as_deref(), Some("Zip <matt>"));
     }
 }

@@ -389,10 +389,15 @@ impl Page {
                     .is_some_and(|m| m.eq_ignore_ascii_case("post"))
             })
             .map(|form| FormOf {
-                action: form.attr("action").unwrap_or(path).to_owned(),
+                action: without_fragment(form.attr("action").unwrap_or(path)),
                 fields: fields(form),
                 files: Vec::new(),
             })
             .collect()
     }
+}
+
+/// A browser keeps what stands behind `#` to itself.
+fn without_fragment(address: &str) -> String {
+    address.split('#').next().unwrap_or_default().to_owned()
 }
