@@ -75,7 +75,9 @@ const KEPT: u64 = 200;
 /// What rounds were evaluated to, by what that follows from: the language of its words, and of the
 /// round and those before it how much was measured, which only grows. Whoever asks for one that is
 /// being made waits for it.
-pub struct Judged(Cache<(Language, Vec<(RoundId, usize)>), Arc<Evaluation>>);
+pub struct Judged(Cache<Key, Arc<Evaluation>>);
+
+type Key = (Language, Vec<(RoundId, usize)>);
 
 impl Default for Judged {
     fn default() -> Self {
