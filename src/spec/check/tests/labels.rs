@@ -50,6 +50,22 @@ fn texts(spec: &mut Spec, languages: &[&str]) {
 }
 
 #[test]
+fn care_is_customary_in_either_market_and_required_in_none_of_them() {
+    let found = |markets: &[Market]| {
+        let findings = after(|s| {
+            s.labels.care = Care::default();
+            s.header.markets = markets.to_vec();
+        });
+        findings.iter().any(|it| it.code == Code::CareCustomary)
+    };
+    assert!(found(&[Market::Eu]));
+    assert!(found(&[Market::Uk]));
+    assert!(found(&[Market::Eu, Market::Uk]));
+    assert!(!found(&[Market::Uk, Market::Us]), "there it is required");
+    assert!(!found(&[]));
+}
+
+#[test]
 fn small_text_on_a_label_is_measured_by_how_it_is_made() {
     let found = |made, height: &str| {
         let findings = after(|s| {

@@ -154,3 +154,19 @@ fn what_lies_hidden_may_have_its_place_in_words() {
     assert!(unused("in the hem", MaterialKind::Tape));
     assert!(!unused("", MaterialKind::Packing));
 }
+
+#[test]
+fn without_any_part_no_material_is_told_to_be_in_none() {
+    let unused = |parts: bool| {
+        let findings = after(|s| {
+            material(s, "tape").parts.clear();
+            callout(s, "1").tape = None;
+            if !parts {
+                s.colourways.parts.clear();
+            }
+        });
+        findings.iter().any(|it| it.code == Code::MaterialUnused)
+    };
+    assert!(unused(true));
+    assert!(!unused(false));
+}

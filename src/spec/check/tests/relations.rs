@@ -141,3 +141,19 @@ fn a_stretched_point_is_no_narrower_than_the_relaxed_one() {
     assert!(found("7 3/8"));
     assert!(!found("7 1/2"));
 }
+
+#[test]
+fn the_least_stretched_value_is_held_against_the_base_size_only() {
+    let found = |base: Option<&str>| {
+        let findings = after(|s| {
+            point(s, "G").stretched_min = inches("3 7/16");
+            s.header.base_size = base.map(id);
+        });
+        findings
+            .into_iter()
+            .find(|it| it.code == Code::StretchedBelowRelaxed)
+    };
+    let finding = found(Some("size-s")).expect("it lies below the relaxed value");
+    assert!(finding.facts.contains(&("size", "S".into())));
+    assert!(found(None).is_none(), "no base size, nothing to hold against");
+}
