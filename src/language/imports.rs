@@ -66,6 +66,7 @@ impl Text {
             Field::Width => "fabric.width",
             Field::Amount => "consumption.amount",
             Field::Measured => "consumption.unit",
+            Field::Wastage => "wastage",
             Field::Size(id) => {
                 let size = spec.sizes.sizes.iter().find(|size| size.id == *id);
                 let code = size.map_or("?", |size| size.code.as_str());

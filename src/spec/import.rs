@@ -49,12 +49,14 @@ pub enum Field {
     Amount,
     /// What the amount counts.
     Measured,
+    /// In percent; on which basis, a sheet does not tell.
+    Wastage,
     /// The value, or the consumption, of a size.
     Size(ItemId),
 }
 
 impl Field {
-    const PLAIN: [(Field, &'static str); 23] = [
+    const PLAIN: [(Field, &'static str); 24] = [
         (Field::Letter, "letter"),
         (Field::Name, "name"),
         (Field::Start, "start"),
@@ -78,6 +80,7 @@ impl Field {
         (Field::Width, "width"),
         (Field::Amount, "amount"),
         (Field::Measured, "measured"),
+        (Field::Wastage, "wastage"),
     ];
 
     /// The name in forms: a size's is its id with `size.` before it.
@@ -96,7 +99,7 @@ impl Field {
     pub fn all(section: Section, spec: &Spec) -> Vec<Field> {
         let range = match section {
             Section::Points => 0..14,
-            Section::Materials => 14..23,
+            Section::Materials => 14..24,
             _ => return Vec::new(),
         };
         let both = (section == Section::Materials).then(|| Field::PLAIN[..2].iter());

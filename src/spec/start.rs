@@ -16,6 +16,12 @@ pub struct Start {
     pub flats: [Flat; 2],
 }
 
+/// The artwork that every start places, to be put another in the place of.
+pub static MARK: Flat = Flat {
+    name: "mark.svg",
+    svg: include_str!("start/mark.svg"),
+};
+
 /// A drawing in black lines, without letters.
 pub struct Flat {
     /// The name of its file: `joggers-front.svg`.
@@ -57,6 +63,11 @@ pub static STARTS: [Start; 8] = starts![
 impl Start {
     pub fn of(kind: GarmentKind) -> Option<&'static Start> {
         STARTS.iter().find(|start| start.kind == kind)
+    }
+
+    /// Every drawing that its spec names.
+    pub fn drawn(&self) -> impl Iterator<Item = &Flat> {
+        self.flats.iter().chain([&MARK])
     }
 
     pub fn spec(&self) -> Spec {
@@ -170,7 +181,10 @@ mod tests {
                 (6..=8).contains(&spec.construction.callouts.len()),
                 "{kind:?}"
             );
-            assert!(spec.artwork.artworks.is_empty());
+            let [artwork] = &spec.artwork.artworks[..] else {
+                panic!("{kind:?}: one artwork");
+            };
+            assert_eq!(artwork.file, Some(Digest::of(MARK.svg.as_bytes())));
             assert_eq!(spec.labels.labels.len(), 3);
             assert!(!spec.packing.fold.is_empty() && spec.packing.carton.length.is_some());
             for material in &spec.materials.materials {

@@ -56,7 +56,7 @@ async fn keeps_both(window: &Window, name: &str, path: &str, height: u32) {
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "makes the pictures of the README anew"]
-async fn pictures_of_the_review_page_and_of_the_grid() {
+async fn pictures_of_the_main_pages() {
     std::fs::create_dir_all("tests/pictures").expect("a folder");
     let stage = Stage::demo().await;
     let iris = stage.of_demo("Designer", false).await;
@@ -66,6 +66,14 @@ async fn pictures_of_the_review_page_and_of_the_grid() {
     iris.presses("Open revision").await;
     let revision = iris.path().await;
     keeps_both(&iris, "review", &revision, 1000).await;
-    keeps_both(&iris, "points", &format!("{style}/draft/points"), 900).await;
+    keeps_both(&iris, "style", &style, 1000).await;
+    for (section, height) in [
+        ("points", 900),
+        ("drawings", 1100),
+        ("colourways", 900),
+        ("materials", 900),
+    ] {
+        keeps_both(&iris, section, &format!("{style}/draft/{section}"), height).await;
+    }
     iris.closes().await;
 }

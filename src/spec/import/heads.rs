@@ -178,6 +178,9 @@ fn material(text: &str) -> Option<Field> {
         | "consumption per garment"
         | "for one garment" => Field::Amount,
         "unit" | "uom" | "counted in" | "units" => Field::Measured,
+        "wastage" | "wastage, %" | "wastage %" | "waste" | "waste %" | "loss" | "loss %" => {
+            Field::Wastage
+        }
         _ => return None,
     })
 }

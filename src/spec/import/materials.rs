@@ -75,6 +75,11 @@ fn one(reader: &mut Reader<'_>, spec: &Spec, material: &mut Material) {
     }
     reader.positive(&Field::Width, &mut material.fabric.width);
     consumption(reader, spec, &mut material.consumption);
+    if let Some((_, percent, _)) = number(reader, &Field::Wastage, |unit| {
+        matches!(unit, "%").then_some(())
+    }) {
+        material.wastage.get_or_insert_default().percent = Some(percent);
+    }
 }
 
 fn fibre_and_percent(share: &crate::spec::document::Share) -> (Option<Fibre>, Option<Decimal>) {
@@ -155,7 +160,8 @@ fn number<T>(
     unit: impl Fn(&str) -> Option<T>,
 ) -> Option<(Place, Decimal, Option<T>)> {
     let (place, text) = reader.text(field)?;
-    let end = text.find(|c: char| c.is_alphabetic()).unwrap_or(text.len());
+    let behind = |c: char| c.is_alphabetic() || c == '%';
+    let end = text.find(behind).unwrap_or(text.len());
     let (digits, behind) = text.split_at(end);
     let behind = words::plain(behind);
     let named = match behind.as_str() {

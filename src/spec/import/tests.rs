@@ -302,6 +302,27 @@ fn a_list_of_materials_is_read_over_the_one_that_is_there() {
 }
 
 #[test]
+fn wastage_is_a_percentage_whose_basis_stays() {
+    let spec = spec();
+    let letter = &spec.materials.materials[0].letter;
+    let read = |typed: &str| {
+        let text = format!("Letter;Name;Wastage, %\n{letter};;{typed}\n");
+        import(&text, Section::Materials, &spec)
+    };
+    let before = spec.materials.materials[0].wastage.clone();
+    let before = before.unwrap_or_default();
+    for (typed, percent) in [("7", 70), ("7,5 %", 75), ("7.5%", 75)] {
+        let outcome = read(typed);
+        let after = &outcome.spec.materials.materials[0].wastage;
+        let after = after.as_ref().expect("it was told");
+        assert_eq!(after.percent, Some(Decimal::new(percent, 1)), "{typed}");
+        assert_eq!(after.basis, before.basis);
+    }
+    assert_eq!(shown(&read("-1")), [("C2".to_owned(), &Why::Negative)]);
+    assert_eq!(shown(&read("7 m")), [("C2".to_owned(), &Why::NotANumber)]);
+}
+
+#[test]
 fn sizes_have_a_column_each_or_the_base_size_stands_alone() {
     let spec = spec();
     let missing = |heads: &str| -> Vec<String> {

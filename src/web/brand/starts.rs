@@ -93,7 +93,7 @@ impl Chosen {
     /// Keeps the flats of a kind's start, before the style that shows them is begun.
     pub async fn keep_flats(&self, app: &App) -> Result<Vec<Kept>, Problem> {
         let mut kept = Vec::new();
-        for flat in self.start.iter().flat_map(|start| &start.flats) {
+        for flat in self.start.iter().flat_map(|start| start.drawn()) {
             let bytes = flat.svg.as_bytes().to_vec();
             kept.push(keep_drawing(app, flat.name.to_owned(), bytes).await?);
         }
