@@ -27,6 +27,7 @@ super::named! {
         Measure = "measure",
         Decide = "decide",
         Sign = "sign",
+        Translate = "translate",
         /// Personal texts were erased; their hashes stay.
         Erase = "erase",
     }

@@ -15,6 +15,7 @@ pub mod revision;
 pub mod round;
 pub mod signature;
 pub mod thread;
+pub mod translation;
 
 pub use party::{Actor, Role, Side};
 pub use refused::Refused;

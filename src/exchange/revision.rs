@@ -14,6 +14,7 @@ use crate::spec::{Chart, DecimalSign, Digest, ItemId, Section, StyleId, ThreadId
 
 use super::refused::FindingKey;
 use super::thread::Thread;
+use super::translation::Translations;
 use super::{Actor, Refused, Side};
 
 /// What a revision freezes. Its canonical bytes are hashed and kept, and never written again.
@@ -48,6 +49,10 @@ pub struct Frozen {
     /// What of the tables behind those rules and texts was not as that version ships it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub corrections: Vec<Correction>,
+    /// What readers of other languages are shown beside the brand's words. Before format 3 nothing
+    /// of it was kept.
+    #[serde(default, skip_serializing_if = "Translations::is_empty")]
+    pub translations: Translations,
 }
 
 /// A warning that was published with a reason.
@@ -79,6 +84,11 @@ impl Frozen {
         let bytes = to_canonical(self)?;
         let digest = Digest::of(&bytes);
         Ok((bytes, digest))
+    }
+
+    /// Whether the translations that were shown with it are kept in it.
+    pub fn keeps_translations(&self) -> bool {
+        self.format >= 3
     }
 
     /// As one side of a change list.
@@ -159,6 +169,8 @@ pub struct Publishing<'a> {
     pub threads: &'a [Thread],
     /// The tables in force.
     pub book: &'a Book,
+    /// What readers of other languages will be shown beside the draft's words.
+    pub translations: Translations,
 }
 
 /// What publishing comes to.
@@ -242,6 +254,7 @@ pub fn publish(with: &Publishing<'_>) -> Result<Published, Refused> {
             files: with.draft.files(),
             rules: check::RULES,
             corrections: with.book.corrections.clone(),
+            translations: with.translations.clone(),
         },
         carries: ids(&carried),
     })

@@ -8,6 +8,7 @@ use crate::exchange::{round, thread};
 use crate::spec::{DecimalSign, ItemId, Length, OrgId, PieceId, RoundId, ThreadId, Unit};
 
 use super::message::{Message, Text};
+use super::texts::Language;
 
 /// What the things are called that entries name by their ids, as far as the reader may know them.
 #[derive(Debug, Clone, Default)]
@@ -94,6 +95,14 @@ impl Text {
                     .with("who", who)
                     .with("round", t.round(things, entry)),
             },
+            Act::Translate => {
+                let tag = id("language");
+                let language = Language::from_tag(tag).map_or(tag, Language::own_name);
+                t.say("deed-translate")
+                    .with("who", who)
+                    .with("count", id("count").parse().unwrap_or(0_usize))
+                    .with("language", language)
+            }
             Act::Erase => t.say("deed-erase"),
         }
     }

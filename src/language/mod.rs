@@ -49,6 +49,6 @@ pub use deeds::Things;
 pub use evaluation::Evaluated;
 pub use message::{Message, Slot, Text};
 pub use names::Named;
-pub use terms::{Term, shipped as shipped_terms, terms};
+pub use terms::{Beside, Worded, terms_of};
 pub use texts::Language;
 pub use values::{FieldWords, Words};

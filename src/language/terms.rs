@@ -1,13 +1,17 @@
 //! Words of the trade beside the brand's own: what stands in a spec stays as it was written, and next
 //! to it a reader of another language finds the program's word for what is known of it.
 //!
-//! Two sources: the table `data/terms.csv`, and the words of the document's fixed sets (points of
+//! Two sources: the table of terms (`spec/terms`), and the words of the document's fixed sets (points of
 //! measure, materials, fibres ...), which every language has in its files.
 
 use std::sync::OnceLock;
 
+use crate::exchange::revision::Frozen;
+use crate::exchange::translation::{ByLanguage, Translated, texts};
+use crate::spec::book::{Book, Table};
 use crate::spec::document::*;
-use crate::spec::table::{self, Source, TableError};
+use crate::spec::terms::{Term, shipped};
+use crate::spec::Spec;
 
 use super::message::Text;
 use super::texts::Language;
@@ -15,35 +19,8 @@ use super::texts::Language;
 /// How many words of one name are explained: a long text would drown in them.
 const MOST: usize = 4;
 
-/// One row of the table.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Term {
-    /// The English spellings.
-    pub words: Vec<String>,
-    pub language: Language,
-    pub text: String,
-    /// How far it was checked.
-    pub source: Source,
-}
-
-/// Reads a table of terms: columns `term,language,text,status,on`.
-pub fn terms(text: &str) -> Result<Vec<Term>, TableError> {
-    table::rows("terms", text, |[words, language, text, status, on]| {
-        Ok(Term {
-            words: words.split('/').map(str::to_owned).collect(),
-            language: Language::from_tag(language)
-                .ok_or_else(|| format!("no language `{language}`"))?,
-            text: text.to_owned(),
-            source: Source::read(status, on)?,
-        })
-    })
-}
-
-/// The table that ships with the program.
-pub fn shipped() -> &'static [Term] {
-    static TERMS: OnceLock<Vec<Term>> = OnceLock::new();
-    TERMS.get_or_init(|| terms(include_str!("data/terms.csv")).expect("tested"))
-}
+/// Of longer texts a few words explain nothing.
+const SHORT: usize = 8;
 
 /// What is looked for in a name, as its words in small letters, and what to say of it.
 type Entry = (Vec<String>, String);
@@ -61,31 +38,97 @@ impl Text {
         if !self.explains() {
             return None;
         }
-        let words = split(name);
-        let mut free = vec![true; words.len()];
-        let mut found: Vec<(usize, &Entry)> = Vec::new();
-        // The longest are first, so that `hem height` is not taken for `hem`.
-        for entry in entries(self.language()) {
-            let long = entry.0.len();
-            let at = words.windows(long).enumerate().find(|(at, window)| {
-                *window == entry.0 && free[*at..at + long].iter().all(|it| *it)
-            });
-            if let Some((at, _)) = at {
-                free[at..at + long].fill(false);
-                found.push((at, entry));
+        look_up(entries(self.language()), name)
+    }
+
+    /// What stands beside words of a revision for this reader: what was frozen with it; of a
+    /// revision that kept none, the program's word of today.
+    pub fn beside(self, frozen: &Frozen, words: &str) -> Option<Beside> {
+        if !frozen.keeps_translations() {
+            let text = self.term(words)?;
+            return Some(Beside { text, own: false });
+        }
+        let found = frozen.translations.beside(self.lang(), words)?;
+        Some(match found {
+            Translated::Own(text) => Beside {
+                text: text.to_owned(),
+                own: true,
+            },
+            Translated::Term(text) => Beside {
+                text: text.to_owned(),
+                own: false,
+            },
+        })
+    }
+
+    /// A text of a revision, with what stands beside it.
+    pub fn worded(self, frozen: &Frozen, words: &str) -> Worded {
+        Worded {
+            words: words.to_owned(),
+            beside: self.beside(frozen, words),
+        }
+    }
+}
+
+/// What stands beside a brand's words in the reader's language.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Beside {
+    pub text: String,
+    /// The brand's own translation; else the program's word.
+    pub own: bool,
+}
+
+/// A text of the brand's, and what stands beside it in the reader's language.
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+pub struct Worded {
+    pub words: String,
+    pub beside: Option<Beside>,
+}
+
+/// The program's words beside the names and short texts of a spec, by the tables in force, in every
+/// language that has such words.
+pub fn terms_of(spec: &Spec, book: &Book) -> ByLanguage {
+    let corrected = book.corrections.iter().any(|it| it.table == Table::Terms);
+    let mut all = ByLanguage::new();
+    for language in Language::ALL.iter().filter(|it| it.text().explains()) {
+        let made = corrected.then(|| made(*language, &book.terms));
+        let entries = made.as_deref().unwrap_or_else(|| entries(*language));
+        let of = all.entry(language.tag().to_owned()).or_default();
+        for place in texts(spec) {
+            let short = place.words.split_whitespace().count() <= SHORT;
+            if let Some(text) = look_up(entries, &place.words).filter(|_| short) {
+                of.insert(place.words, text);
             }
         }
-        found.sort_by_key(|(at, _)| *at);
-        if let [(_, (of, text))] = &found[..]
-            && of.len() == words.len()
-        {
-            return Some(text.clone());
-        }
-        let each = found.iter().take(MOST);
-        let each = each.map(|(_, (of, text))| format!("{}: {text}", of.join(" ")));
-        let each: Vec<String> = each.collect();
-        (!each.is_empty()).then(|| each.join(" · "))
     }
+    all
+}
+
+fn look_up(entries: &[Entry], name: &str) -> Option<String> {
+    let words = split(name);
+    let mut free = vec![true; words.len()];
+    let mut found: Vec<(usize, &Entry)> = Vec::new();
+    // The longest are first, so that `hem height` is not taken for `hem`.
+    for entry in entries {
+        let long = entry.0.len();
+        let at = words.windows(long).enumerate().find(|(at, window)| {
+            *window == entry.0 && free[*at..at + long].iter().all(|it| *it)
+        });
+        if let Some((at, _)) = at {
+            free[at..at + long].fill(false);
+            found.push((at, entry));
+        }
+    }
+    found.sort_by_key(|(at, _)| *at);
+    if let [(_, (of, text))] = &found[..]
+        && of.len() == words.len()
+    {
+        return Some(text.clone());
+    }
+    let each = found.iter().take(MOST);
+    let each = each.map(|(_, (of, text))| format!("{}: {text}", of.join(" ")));
+    let each: Vec<String> = each.collect();
+    (!each.is_empty()).then(|| each.join(" · "))
 }
 
 /// The words of a name as they are compared: in small letters and without the s of a plural.
@@ -103,32 +146,42 @@ fn split(name: &str) -> Vec<String> {
         .collect()
 }
 
-/// All that a language has a word for, the longest first.
+/// All that a language has a word for by the table that ships.
 fn entries(language: Language) -> &'static [Entry] {
     const COUNT: usize = Language::Pseudo as usize + 1;
     static ENTRIES: [OnceLock<Vec<Entry>>; COUNT] = [const { OnceLock::new() }; COUNT];
-    ENTRIES[language as usize].get_or_init(|| {
-        let rows = shipped().iter().filter(|term| term.language == language);
-        let rows = rows.flat_map(|term| {
+    ENTRIES[language as usize].get_or_init(|| made(language, shipped()))
+}
+
+/// All that a language has a word for, the longest first.
+fn made(language: Language, terms: &[Term]) -> Vec<Entry> {
+    let rows = terms.iter().filter(|term| term.language == language.tag());
+    let (shipped, corrected): (Vec<_>, Vec<_>) = rows.partition(|term| shipped().contains(term));
+    let spelled = |terms: Vec<&Term>| -> Vec<Entry> {
+        let each = terms.into_iter();
+        let each = each.flat_map(|term| {
             let words = term.words.iter();
             words.map(|word| (split(word), term.text.clone()))
         });
-        let (t, original) = (language.text(), Language::ORIGINAL.text());
-        let of_sets = words_of_sets().into_iter().map(|(kind, word)| {
-            let name = original.word(kind, word).to_string();
-            (split(&name), t.word(kind, word).to_string())
-        });
-        let mut entries: Vec<Entry> = Vec::new();
-        // What the document's sets say is the more exact; of two that say the same it stands.
-        for entry in of_sets.chain(rows) {
-            if !entries.iter().any(|(words, _)| *words == entry.0) {
-                entries.push(entry);
-            }
+        each.collect()
+    };
+    let (t, original) = (language.text(), Language::ORIGINAL.text());
+    let of_sets = words_of_sets().into_iter().map(|(kind, word)| {
+        let name = original.word(kind, word).to_string();
+        (split(&name), t.word(kind, word).to_string())
+    });
+    let mut entries: Vec<Entry> = Vec::new();
+    // What an owner corrected stands before all; then what the document's sets say, which is the
+    // more exact of two that say the same.
+    let all = spelled(corrected).into_iter().chain(of_sets);
+    for entry in all.chain(spelled(shipped)) {
+        if !entries.iter().any(|(words, _)| *words == entry.0) {
+            entries.push(entry);
         }
-        // Stable: of the same length the first stays first.
-        entries.sort_by_key(|(words, _)| std::cmp::Reverse(words.len()));
-        entries
-    })
+    }
+    // Stable: of the same length the first stays first.
+    entries.sort_by_key(|(words, _)| std::cmp::Reverse(words.len()));
+    entries
 }
 
 /// The sets whose words also stand in names that people type; *other* is no word for a thing.
@@ -198,20 +251,12 @@ mod tests {
     fn every_term_is_there_in_every_language_and_none_is_verified() {
         let terms = shipped();
         for language in Language::ALL.iter().filter(|it| **it != Language::ORIGINAL) {
-            let of = terms.iter().filter(|term| term.language == *language);
+            let of = terms.iter().filter(|term| term.language == language.tag());
             assert_eq!(of.count(), 49, "{}", language.tag());
         }
         let seen = terms.iter().filter(|it| it.source.status == Status::Seen);
         assert_eq!(seen.count(), 68);
         // Nobody may call a row checked before a native speaker has read it.
         assert!(terms.iter().all(|it| !it.source.is_verified()));
-    }
-
-    #[test]
-    fn an_edited_table_is_refused_with_its_line() {
-        let head = "term,language,text,status,on\n";
-        let wrong = |row: &str| terms(&format!("{head}{row}")).unwrap_err().what;
-        assert_eq!(wrong("waist,xx,eo,seen,2026-11-25"), "no language `xx`");
-        assert_eq!(wrong("waist,vi,eo,sure,2026-11-25"), "no status `sure`");
     }
 }

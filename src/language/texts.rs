@@ -67,6 +67,7 @@ macro_rules! written_by_the_brand {
             "publish"
             "starts"
             "tables"
+            "translations"
         )
     };
 }

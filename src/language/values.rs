@@ -26,6 +26,8 @@ pub struct Words<'a> {
 pub struct FieldWords {
     pub label: String,
     pub value: String,
+    /// The value is in the brand's own words.
+    pub typed: bool,
 }
 
 impl Text {
@@ -117,6 +119,7 @@ impl Words<'_> {
         let said = said.map(|(name, value)| FieldWords {
             label: self.t.field(name).to_string(),
             value: self.counting(name, unit).value(value, Some(name)),
+            typed: matches!(value, Value::Text(_)),
         });
         said.collect()
     }

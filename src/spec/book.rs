@@ -16,6 +16,7 @@ use super::document::words;
 use super::safety::Figures;
 use super::stitch;
 use super::table::{Source, Status, TableError};
+use super::terms::{self, Term};
 
 use shelf::{Form, shelved};
 
@@ -31,6 +32,7 @@ words! {
         Stitches "stitches",
         Seams "seams",
         LetterCodes "letter_codes",
+        Terms "terms",
     }
 }
 
@@ -78,13 +80,14 @@ pub enum NotCorrected {
     Unreadable(TableError),
 }
 
-/// Everything that checks and label texts go by.
+/// Everything that checks, label texts and translations go by.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Book {
     pub composition: Tables,
     pub stitches: stitch::Tables,
     pub letters: Letters,
     pub safety: Figures,
+    pub terms: Vec<Term>,
     /// What is not as it ships, in the order of tables and rows.
     pub corrections: Vec<Correction>,
 }
@@ -120,6 +123,7 @@ impl Book {
             stitches,
             letters,
             safety,
+            terms: terms::read(&text(Table::Terms)?)?,
             corrections,
         })
     }

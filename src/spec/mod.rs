@@ -33,6 +33,7 @@ pub mod sheet;
 pub mod start;
 pub mod stitch;
 pub mod table;
+pub mod terms;
 pub mod units;
 pub mod wording;
 

@@ -127,6 +127,7 @@ impl Store {
             of.withdrawals().await?;
             of.shares().await?;
             of.acknowledgements().await?;
+            of.translations().await?;
             of.threads().await?;
             of.messages().await?;
             of.rounds().await?;

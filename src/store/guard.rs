@@ -5,7 +5,7 @@
 use sqlx::{PgConnection, SqliteConnection};
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 14] = [
+pub const GUARDED: [&str; 15] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -20,6 +20,7 @@ pub const GUARDED: [&str; 14] = [
     "ledger",
     "correction",
     "record_key",
+    "translation",
 ];
 
 pub(super) async fn sqlite(connection: &mut SqliteConnection) -> sqlx::Result<()> {

@@ -83,3 +83,9 @@ BEGIN SELECT RAISE(ABORT, 'the table record_key only grows'); END;
 
 CREATE TRIGGER IF NOT EXISTS record_key_no_delete BEFORE DELETE ON record_key
 BEGIN SELECT RAISE(ABORT, 'the table record_key only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS translation_no_update BEFORE UPDATE ON translation
+BEGIN SELECT RAISE(ABORT, 'the table translation only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS translation_no_delete BEFORE DELETE ON translation
+BEGIN SELECT RAISE(ABORT, 'the table translation only grows'); END;

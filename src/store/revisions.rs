@@ -7,14 +7,16 @@ use super::act::{Said, number};
 use super::corrections::book_in;
 use super::drafts::{Versions, read_draft};
 use super::threads::{set_state, threads_in};
+use super::translations::own_in;
 use super::{Read, Store, StoreError, values};
 use crate::access::{StylePermit, act};
 use crate::exchange::ledger::Act;
 use crate::exchange::refused::FindingKey;
 use crate::exchange::revision::{self, Frozen, Previous, Publishing, Standing};
 use crate::exchange::thread;
+use crate::exchange::translation::{ByLanguage, Translations};
 use crate::spec::units::DecimalSign;
-use crate::spec::{Digest, RevisionId, StyleId, Time};
+use crate::spec::{Book, Digest, RevisionId, Spec, StyleId, Time};
 
 /// A published revision.
 #[derive(Debug, Clone)]
@@ -52,6 +54,8 @@ pub struct Publish<'a> {
     /// The reasons typed for warnings.
     pub accepted: &'a BTreeMap<FindingKey, String>,
     pub decimal: DecimalSign,
+    /// The program's words beside the names of a spec, by the tables in force.
+    pub terms: fn(&Spec, &Book) -> ByLanguage,
 }
 
 #[derive(sqlx::FromRow)]
@@ -325,6 +329,8 @@ impl Store {
         };
         let threads = threads_in(&act.tx, &style, None).await?;
         let book = book_in(&act.tx).await?;
+        let own = own_in(&act.tx, &style).await?;
+        let terms = (form.terms)(&draft.spec, &book);
         let published = revision::publish(&Publishing {
             style: &style,
             at: &act.at,
@@ -343,6 +349,7 @@ impl Store {
             }),
             threads: &threads,
             book: &book,
+            translations: Translations::new(&draft.spec, &own, terms),
         })
         .map_err(StoreError::refused(&style))?;
         let (bytes, digest) = published.frozen.seal().map_err(|cause| {

@@ -91,6 +91,8 @@ routes! {
         get "/styles/{style}/draft/changes" brand::draft::changes::show,
         get "/styles/{style}/draft/{section}" brand::draft::show,
         post "/styles/{style}/draft/{section}" brand::draft::save,
+        get "/styles/{style}/translations" brand::translations::show,
+        post "/styles/{style}/translations" brand::translations::save,
         get "/styles/{style}/publish" brand::publish::show,
         post "/styles/{style}/publish" brand::publish::submit,
         get "/styles/{style}/revisions/{number}" both::revision::show,

@@ -87,6 +87,8 @@ const TABLE: &str = "
     GET  /styles/{style}/revisions/{number}/paper          s y y y y y x x
     GET  /styles/{style}/draft/archive                     s y y y x x x x
     GET  /styles/{style}/revisions/{number}/archive        s y y y y y x x
+    GET  /styles/{style}/translations                      s y y y x x x x
+    POST /styles/{style}/translations                      s y y n x x x x
     GET  /styles/{style}/publish                           s y y n x x x x
     POST /styles/{style}/publish                           s y y n x x x x
     POST /styles/{style}/share                             s x x n x x x x

@@ -47,3 +47,4 @@ mod styles;
 mod tables;
 mod threads;
 mod together;
+mod translations;

@@ -6,10 +6,12 @@ use std::path::Path;
 use std::process::Command;
 
 use fellseam::exchange::revision::Frozen;
+use fellseam::exchange::translation::Translations;
+use fellseam::language::terms_of;
 use fellseam::print::paper::{Band, Enclosed, NoPrint, Order, Paper, Parcel, Part, Use};
 use fellseam::spec::check::RULES;
 use fellseam::spec::document::FORMAT;
-use fellseam::spec::{DecimalSign, Digest, Spec, StyleId, Time, grade};
+use fellseam::spec::{Book, DecimalSign, Digest, Spec, StyleId, Time, grade};
 
 use super::inputs::renderer;
 use super::packs::{originals, spec};
@@ -32,6 +34,7 @@ fn frozen(spec: Spec) -> Frozen {
         files: spec.files(),
         rules: RULES,
         corrections: Vec::new(),
+        translations: Translations::new(&spec, &BTreeMap::new(), terms_of(&spec, Book::shipped())),
         spec,
     }
 }

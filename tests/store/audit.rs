@@ -44,10 +44,11 @@ on_both! {
 
 /// One row of each guarded table, the last by a column that is its own, and what a fault calls it.
 /// What hangs on another row comes before it, and the chain last.
-const ROWS: [(&str, &str, &str); 12] = [
+const ROWS: [(&str, &str, &str); 13] = [
     ("revision_section", "version", "sections of revision "),
     ("withdrawal", "at", "withdrawal of revision "),
     ("acknowledgement", "at", "acknowledgement of revision "),
+    ("translation", "set_at", "translation "),
     ("message_photo", "photo", "photograph "),
     ("message", "id", "message "),
     ("measurement", "id", "measurement "),

@@ -21,4 +21,5 @@ mod signing;
 mod sqlite;
 mod threads;
 mod together;
+mod translations;
 mod walk;

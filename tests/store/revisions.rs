@@ -7,6 +7,7 @@ use fellseam::exchange::Refused;
 use fellseam::exchange::refused::FindingKey;
 use fellseam::exchange::revision::Standing;
 use fellseam::exchange::thread::State;
+use fellseam::language::terms_of;
 use fellseam::spec::units::DecimalSign;
 use fellseam::spec::{Digest, Length, Section, Spec, Unit};
 use fellseam::store::{Publish, Read, StoreError, ThreadMove, values};
@@ -61,6 +62,7 @@ on_both! {
             shown: &shown,
             accepted: &accepted,
             decimal: DecimalSign::Point,
+            terms: terms_of,
         };
         let permit = brand.lead.on(&brand.style).await;
         assert_eq!(

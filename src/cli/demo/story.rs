@@ -11,7 +11,7 @@ use super::packs::{HALF_ZIP, Pack, RAIN_JACKET, TRAIL_SHORTS};
 use crate::access::act;
 use crate::exchange::{round, thread};
 use crate::files::Kind;
-use crate::language::Language;
+use crate::language::{Language, terms_of};
 use crate::spec::document::{Grade, Segment};
 use crate::spec::{
     DecimalSign, Entered, ItemId, PersonId, RoundId, Section, Spec, StyleId, ThreadId, Unit,
@@ -183,6 +183,7 @@ impl Story<'_> {
             shown: &draft.versions,
             accepted: &BTreeMap::new(),
             decimal: DecimalSign::Point,
+            terms: terms_of,
         };
         store.publish(&designer.on(style).await?, form).await?;
         Ok(())

@@ -76,6 +76,7 @@ impl Desk {
             }),
             threads: &self.threads,
             book: &self.book,
+            translations: Translations::default(),
         })
     }
 }

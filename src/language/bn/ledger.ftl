@@ -44,4 +44,8 @@ deed-measure-many = { $who } { $round }-এ { $count }টি মাপ নিয
 deed-decide = { $who } { $round } নিয়ে সিদ্ধান্ত নিয়েছেন: { $outcome }।
 deed-sign-revision = { $who } রিভিশন { $revision } সই করেছেন।
 deed-sign-round = { $who } { $round }-এ সই করেছেন।
+deed-translate = { $count ->
+    [one] { $who } { $count }টি লেখা { $language }-এ অনুবাদ করেছেন।
+   *[other] { $who } { $count }টি লেখা { $language }-এ অনুবাদ করেছেন।
+}
 deed-erase = কারো নাম, বার্তা ও ছবি মুছে ফেলা হয়েছে। হ্যাশগুলো আছে।

@@ -51,4 +51,8 @@ deed-measure-many = { $count ->
 deed-decide = { $who } decided { $round }: { $outcome }.
 deed-sign-revision = { $who } signed revision { $revision }.
 deed-sign-round = { $who } signed { $round }.
+deed-translate = { $count ->
+    [one] { $who } translated one text into { $language }.
+   *[other] { $who } translated { $count } texts into { $language }.
+}
 deed-erase = Somebody's name, messages and photographs were erased. Their hashes stay.

@@ -2,7 +2,8 @@
 
 ## The program's words beside the brand's
 
-term-legend = ≈ is the program’s word in your language, not checked by a native speaker. What the brand wrote counts.
+term-legend = ≈ is the program’s word in your language, not checked by a native speaker. What the brand wrote counts. = is the brand’s own translation.
+later-title = Translated anew since this revision was published. The original is as it was.
 
 ## Drawings
 

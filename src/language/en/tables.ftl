@@ -2,7 +2,7 @@
 
 nav-tables = Tables
 tables-title = Names and figures
-tables-how = Fibre names, label words and the figures of rules ship with Fellseam. Much of it was written down from memory and never held against the official text. Whoever has that text puts the right words in here: checks and label texts go by them from then on. What is published stays as it is.
+tables-how = Fibre names, label words, words of the trade and the figures of rules ship with Fellseam. Much of it was written down from memory and never held against the official text. Whoever has that text puts the right words in here: checks and label texts go by them from then on. What is published stays as it is.
 tables-table = Table
 tables-rows = Rows
 tables-unchecked = Not checked
@@ -37,6 +37,7 @@ word-table-safety-bands = Safety: ages and sizes
 word-table-stitches = Stitch types
 word-table-seams = Seam classes
 word-table-letter-codes = Letters of sizes
+word-table-terms = Words of the trade
 
 word-table-about-fibre-names = What each fibre is called on a label, by language; en-US is for labels of the United States. Regulation (EU) No 1007/2011, Annex I; 16 CFR 303.7.
 word-table-about-component-names = What the parts of a garment are called on its composition label. Common practice, no source.
@@ -47,6 +48,7 @@ word-table-about-safety-bands = Which sizes a rule is for: months of age, centim
 word-table-about-stitches = ISO 4915:1991. A callout's stitch is looked up here.
 word-table-about-seams = ISO 4916:1991, with the letters of ASTM D6193. Nothing is worked out from the letters.
 word-table-about-letter-codes = EN 13402-3:2004, girths in centimetres. Nothing is worked out from it yet.
+word-table-about-terms = What stands beside a brand's words for readers of other languages. No native speaker has read these: have one correct them. A revision keeps the words that it was published with.
 
 word-column-name = Name
 word-column-text = Words

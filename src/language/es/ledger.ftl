@@ -51,4 +51,8 @@ deed-measure-many = { $count ->
 deed-decide = { $who } decidió { $round }: { $outcome }.
 deed-sign-revision = { $who } firmó la revisión { $revision }.
 deed-sign-round = { $who } firmó { $round }.
+deed-translate = { $count ->
+    [one] { $who } tradujo un texto al { $language }.
+   *[other] { $who } tradujo { $count } textos al { $language }.
+}
 deed-erase = Se borraron el nombre, los mensajes y las fotos de alguien. Sus hashes quedan.

@@ -2,7 +2,8 @@
 
 ## The program's words beside the brand's
 
-term-legend = ≈ es la palabra del programa en su idioma, sin revisar por un hablante nativo. Vale lo que escribió la marca.
+term-legend = ≈ es la palabra del programa en su idioma, sin revisar por un hablante nativo. Vale lo que escribió la marca. Tras = está la traducción de la propia marca.
+later-title = Traducido de nuevo después de publicarse esta revisión. El original no ha cambiado.
 
 ## Drawings
 

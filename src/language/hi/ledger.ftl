@@ -44,4 +44,8 @@ deed-measure-many = { $who } ने { $round } में { $count } नाप �
 deed-decide = { $who } ने { $round } पर फ़ैसला किया: { $outcome }।
 deed-sign-revision = { $who } ने रिवीज़न { $revision } पर हस्ताक्षर किए।
 deed-sign-round = { $who } ने { $round } पर हस्ताक्षर किए।
+deed-translate = { $count ->
+    [one] { $who } ने { $count } पाठ का { $language } में अनुवाद किया।
+   *[other] { $who } ने { $count } पाठों का { $language } में अनुवाद किया।
+}
 deed-erase = किसी का नाम, संदेश और फ़ोटो मिटाए गए। उनके हैश बने रहते हैं।

@@ -51,4 +51,8 @@ deed-measure-many = { $count ->
 deed-decide = { $who } decidiu { $round }: { $outcome }.
 deed-sign-revision = { $who } assinou a revisão { $revision }.
 deed-sign-round = { $who } assinou { $round }.
+deed-translate = { $count ->
+    [one] { $who } traduziu { $count } texto para { $language }.
+   *[other] { $who } traduziu { $count } textos para { $language }.
+}
 deed-erase = O nome, as mensagens e as fotos de alguém foram apagados. Os hashes ficam.

@@ -2,7 +2,8 @@
 
 ## The program's words beside the brand's
 
-term-legend = ≈ é a palavra do programa na sua língua, não conferida por falante nativo. Vale o que a marca escreveu.
+term-legend = ≈ é a palavra do programa na sua língua, não conferida por falante nativo. Vale o que a marca escreveu. Depois de = vem a tradução da própria marca.
+later-title = Traduzido de novo depois que esta revisão foi publicada. O original não mudou.
 
 ## Drawings
 

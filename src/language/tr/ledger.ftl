@@ -44,4 +44,8 @@ deed-measure-many = { $who } { $count } değer ölçtü: { $round }.
 deed-decide = { $who } karar verdi, { $round }: { $outcome }.
 deed-sign-revision = { $who } revizyon { $revision } imzaladı.
 deed-sign-round = { $who } imzaladı: { $round }.
+deed-translate = { $count ->
+    [one] { $who } bir metni { $language } diline çevirdi.
+   *[other] { $who } { $count } metni { $language } diline çevirdi.
+}
 deed-erase = Bir kişinin adı, mesajları ve fotoğrafları silindi. Özetleri kalır.

@@ -2,7 +2,8 @@
 
 ## The program's words beside the brand's
 
-term-legend = ≈ programın sizin dilinizdeki sözüdür, ana dili olan biri denetlemedi. Markanın yazdığı geçerlidir.
+term-legend = ≈ programın sizin dilinizdeki sözüdür, ana dili olan biri denetlemedi. Markanın yazdığı geçerlidir. = işaretinden sonrası markanın kendi çevirisidir.
+later-title = Bu sürüm yayımlandıktan sonra yeniden çevrildi. Asıl metin aynıdır.
 
 ## Drawings
 

@@ -44,4 +44,7 @@ deed-measure-many = { $who } đã đo { $count } số đo trong { $round }.
 deed-decide = { $who } đã quyết định { $round }: { $outcome }.
 deed-sign-revision = { $who } đã ký phiên bản { $revision }.
 deed-sign-round = { $who } đã ký { $round }.
+deed-translate = { $count ->
+   *[other] { $who } đã dịch { $count } đoạn sang { $language }.
+}
 deed-erase = Tên, tin nhắn và ảnh của một người đã bị xóa. Mã băm vẫn còn.

@@ -2,7 +2,8 @@
 
 ## The program's words beside the brand's
 
-term-legend = ≈ là từ của chương trình bằng tiếng của bạn, chưa được người bản ngữ kiểm tra. Lời của nhãn hàng mới là chuẩn.
+term-legend = ≈ là từ của chương trình bằng tiếng của bạn, chưa được người bản ngữ kiểm tra. Lời của nhãn hàng mới là chuẩn. Sau dấu = là bản dịch của chính nhãn hàng.
+later-title = Được dịch lại sau khi bản này phát hành. Bản gốc không đổi.
 
 ## Drawings
 

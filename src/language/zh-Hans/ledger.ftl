@@ -44,4 +44,7 @@ deed-measure-many = { $who } 在{ $round }测量了 { $count } 个数值。
 deed-decide = { $who } 对{ $round }作出决定：{ $outcome }。
 deed-sign-revision = { $who } 签署了第 { $revision } 版。
 deed-sign-round = { $who } 签署了{ $round }。
+deed-translate = { $count ->
+   *[other] { $who } 把 { $count } 处文字译成了{ $language }。
+}
 deed-erase = 某人的姓名、留言和照片已删除。其哈希值保留。

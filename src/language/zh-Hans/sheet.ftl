@@ -2,7 +2,8 @@
 
 ## The program's words beside the brand's
 
-term-legend = ≈ 是程序给出的你的语言的词，未经母语者核对。以品牌方所写为准。
+term-legend = ≈ 是程序给出的你的语言的词，未经母语者核对。以品牌方所写为准。 “=” 后是品牌方自己的译文。
+later-title = 本版发布之后重新翻译的词句。原文未变。
 
 ## Drawings
 

@@ -194,7 +194,7 @@ impl Writer<'_> {
             let how = &point.how;
             let mut way = Cell::of(self.each(|t| t.way(point)));
             if !how.note.is_empty() {
-                way.small.push(Words::plain(&how.note));
+                way.small.push(self.named(&how.note));
             }
             let mut fields = point.fields();
             fields.retain(|(name, _)| {

@@ -6,7 +6,7 @@ use super::block::{Attached, Block, Cell, Column, Document, Fact, Letter, Page, 
 use super::parcel::Parcel;
 use super::{Band, Edition, NoPrint, Part};
 use crate::exchange::revision::Frozen;
-use crate::language::{Language, Text, shown};
+use crate::language::{Beside, Language, Text, shown};
 use crate::print::qr;
 use crate::spec::change::{Change, Version, changes, touched};
 use crate::spec::document::{Fields, Record};
@@ -202,11 +202,20 @@ impl<'a> Writer<'a> {
 
     /// A brand's own words, and what the program knows of them in the languages of the print.
     pub fn named(&self, name: &str) -> Words {
-        let terms: Vec<String> = self.texts.iter().filter_map(|t| t.term(name)).collect();
+        let beside = |t: &Text| match &self.edition.frozen {
+            Some(frozen) => t.beside(frozen, name),
+            None => t.term(name).map(|text| Beside { text, own: false }),
+        };
+        let said = self.texts.iter().filter_map(beside);
+        let said = said.map(|it| match it.own {
+            true => format!("= {}", it.text),
+            false => format!("≈ {}", it.text),
+        });
+        let said: Vec<String> = said.collect();
         Words {
             a: name.to_owned(),
-            term: !terms.is_empty(),
-            b: (!terms.is_empty()).then(|| format!("≈ {}", terms.join(" · "))),
+            term: !said.is_empty(),
+            b: (!said.is_empty()).then(|| said.join(" · ")),
         }
     }
 
@@ -230,10 +239,13 @@ impl<'a> Writer<'a> {
                     a: a.label,
                     term: false,
                 },
-                value: Words {
-                    b: value.filter(|b| *b != a.value),
-                    a: a.value,
-                    term: false,
+                value: match a.typed {
+                    true => self.named(&a.value),
+                    false => Words {
+                        b: value.filter(|b| *b != a.value),
+                        a: a.value,
+                        term: false,
+                    },
                 },
             });
         }

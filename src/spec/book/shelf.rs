@@ -56,6 +56,7 @@ pub fn shelved(table: Table) -> Shelved {
             include_str!("../data/letter_codes.csv"),
             Form::Lines { keys: 1 },
         ),
+        Table::Terms => (include_str!("../data/terms.csv"), Form::Lines { keys: 2 }),
     };
     Shelved { text, form }
 }

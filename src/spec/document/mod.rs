@@ -34,8 +34,9 @@ pub use sizes::*;
 /// The version of the document's shape. A reader upgrades older ones in memory only.
 ///
 /// 1: header, sizes, drawings, points, colourways. 2: every section; what format 1 had is as it
-/// was, so that its documents are read as they are.
-pub const FORMAT: u32 = 2;
+/// was, so that its documents are read as they are. 3: the same sections; a revision keeps the
+/// translations that were shown with it.
+pub const FORMAT: u32 = 3;
 
 macro_rules! sections {
     ($($(#[$doc:meta])* $section:ident $field:ident: $type:ty,)*) => {

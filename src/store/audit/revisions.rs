@@ -40,6 +40,14 @@ struct AcknowledgementRow {
     person: String,
 }
 
+#[derive(Serialize, PartialEq)]
+struct TranslationRow {
+    language: String,
+    content: String,
+    set_by: String,
+    set_at: String,
+}
+
 impl OfStyle<'_> {
     pub(super) async fn revisions(&mut self) -> Result<(), StoreError> {
         let kept = self
@@ -171,6 +179,39 @@ impl OfStyle<'_> {
                 format!("acknowledgement of revision {revision} by {org}"),
                 row,
             )
+        });
+        let told = told.collect();
+        self.hold(kept, told);
+        Ok(())
+    }
+    pub(super) async fn translations(&mut self) -> Result<(), StoreError> {
+        let rows: Vec<(String, String, String, String, String)> = self
+            .tx
+            .all(
+                "SELECT id, language, content, set_by, set_at FROM translation \
+                 WHERE style = $1 ORDER BY set_at, id",
+                values![self.style],
+            )
+            .await?;
+        let kept = rows
+            .into_iter()
+            .map(|(id, language, content, set_by, set_at)| {
+                let row = TranslationRow {
+                    language,
+                    content: Digest::of(content.as_bytes()).to_string(),
+                    set_by,
+                    set_at,
+                };
+                (format!("translation {id}"), row)
+            });
+        let told = self.told(Act::Translate).map(|entry| {
+            let row = TranslationRow {
+                language: id(entry, "language"),
+                content: hash(entry, "content"),
+                set_by: person(entry),
+                set_at: at(entry),
+            };
+            (format!("translation {}", id(entry, "translation")), row)
         });
         let told = told.collect();
         self.hold(kept, told);

@@ -10,6 +10,7 @@ use axum::response::{Html, IntoResponse};
 use askama::Template;
 
 use self::about::{About, What, about};
+use super::later::{Later, later};
 use super::number;
 use super::patch::Shape;
 use super::threads::{Card, Upheld, cards, photos};
@@ -48,6 +49,8 @@ struct ItemPage {
     /// The current revision, when it is another one that has the item.
     newer: Option<u32>,
     about: About,
+    /// Translations that came after the revision.
+    later: Vec<Later>,
     threads: Vec<Card>,
     /// Nothing for whoever may not ask.
     ask: Option<AskForm>,
@@ -217,6 +220,12 @@ async fn build(
         removed_in,
         newer: newer.filter(|newer| *newer != revision.number),
         threads: cards(app, permit, who, &revisions, &place.item, returned).await?,
+        later: later(
+            t,
+            &revision.frozen,
+            app.store.translations(permit).await?,
+            Some(&place.item),
+        ),
         about,
         ask,
         most_photos: MOST_PHOTOS,

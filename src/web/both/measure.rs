@@ -16,7 +16,7 @@ use serde_json::json;
 
 use crate::access::{Side, act};
 use crate::exchange::round::{Kind, may_measure};
-use crate::language::{Message, Text};
+use crate::language::{Beside, Message, Text};
 use crate::sample::ask::{Ask, Slip, asks};
 use crate::sample::deviation::columns;
 use crate::spec::document::{Basis, HowToMeasure, Point};
@@ -71,6 +71,9 @@ struct PointForm {
     place: usize,
     letter: String,
     name: String,
+    beside: Option<Beside>,
+    /// Beside start, end and note, where something stands there.
+    how_beside: Vec<Beside>,
     picture: Option<Picture>,
     how: HowToMeasure,
     basis: Option<Basis>,
@@ -347,6 +350,7 @@ fn measure(
     let base = address(may.permit.style(), &round.id);
     let figures = Figures::of(&round.frozen);
     let values = round.values(&piece.id, Some(side));
+    let beside = |words: &str| may.who.t.beside(&round.frozen, words);
     let mut before: Option<ItemId> = None;
     let form = |(place, point): (usize, &Point)| {
         let row = round.frozen.chart.row(&point.id)?;
@@ -360,6 +364,11 @@ fn measure(
             place: place + 1,
             letter: point.letter.clone(),
             name: point.name.clone(),
+            beside: beside(&point.name),
+            how_beside: [&point.how.start, &point.how.end, &point.how.note]
+                .into_iter()
+                .filter_map(|words| beside(words))
+                .collect(),
             picture: Picture::of(may.permit.style(), &round.frozen.spec, &point.id),
             how: point.how.clone(),
             basis: point.basis,

@@ -9,6 +9,7 @@ pub mod measure;
 pub mod round;
 pub mod sign_box;
 pub mod item;
+mod later;
 pub mod ledger;
 pub mod live;
 pub mod now;

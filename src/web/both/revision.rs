@@ -8,9 +8,10 @@ use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::IntoResponse;
 
 use super::changes::last_acknowledged;
+use super::later::{Later, later};
 use super::export::{Download, downloads};
 use super::patch::Shape;
-use super::sheet::{Beside, Sheet};
+use super::sheet::{Around, Sheet};
 use super::sign_box::{Facts, SignBox};
 use super::{number, plain};
 use crate::access::{Act, Side, act};
@@ -43,6 +44,8 @@ struct RevisionPage {
     accepted: Vec<AcceptedLine>,
     /// Every other revision, newest first.
     others: Vec<OtherRevision>,
+    /// Translations that came after it.
+    later: Vec<Later>,
     /// The reader's factory has the revision to acknowledge; whether the reader may do it.
     acknowledging: Option<bool>,
     /// The revision that the reader's factory acknowledged last, before this one.
@@ -147,7 +150,7 @@ pub async fn document(
 async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<RevisionPage, Problem> {
     let n = number(n)?;
     let permit = &may.permit;
-    let (cards, shares, acknowledged, threads, signatures, signed, files) = tokio::try_join!(
+    let (cards, shares, acknowledged, threads, signatures, signed, files, own) = tokio::try_join!(
         app.store.revision_cards(permit),
         app.store.shares(permit),
         app.store.acknowledgements(permit),
@@ -155,6 +158,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         app.store.signatures(permit),
         app.store.signed(permit),
         app.store.published_files(permit),
+        app.store.translations(permit),
     )?;
     let card_of = |n: u32| cards.iter().find(|card| card.number == n);
     let card = card_of(n).ok_or(Problem::NotFound)?;
@@ -168,12 +172,12 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         None => None,
     };
     let t = may.who.t;
-    let beside = Beside {
+    let around = Around {
         acknowledged: before.as_deref(),
         threads: &threads,
         files: &files,
     };
-    let made = app.sheets.of(t, &card.digest, &frozen, beside);
+    let made = app.sheets.of(t, &card.digest, &frozen, around);
     let deal = |share: &Shared| -> Option<Deal> {
         let given = |side: Side| {
             signatures.iter().any(|it| {
@@ -231,6 +235,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         by: name_or_erased(t, card.published_by.as_deref()),
         reason: frozen.reason.clone(),
         accepted: accepted(t, &frozen),
+        later: later(t, &frozen, own, None),
         others: others(permit.style(), &cards, n),
         acknowledging: (card.standing == Standing::Current
             && permit.side() == Side::Factory

@@ -19,7 +19,7 @@ use serde::Serialize;
 
 use crate::exchange::revision::Frozen;
 use crate::exchange::thread::{Kind, State, Thread};
-use crate::language::{Text, Words, other_unit, shown};
+use crate::language::{Beside, FieldWords, Text, Worded, Words, other_unit, shown};
 use crate::spec::change::{changes, touched};
 use crate::spec::document::{Edges, Exemption, Fields, Leaf, Record};
 use crate::spec::{Item, ItemId, Length, Unit};
@@ -98,6 +98,18 @@ pub struct Value {
 pub struct Fact {
     pub label: String,
     pub value: String,
+    pub beside: Option<Beside>,
+}
+
+impl Fact {
+    pub fn of(t: Text, frozen: &Frozen, said: FieldWords) -> Fact {
+        let beside = said.typed.then(|| t.beside(frozen, &said.value));
+        Fact {
+            beside: beside.flatten(),
+            label: said.label,
+            value: said.value,
+        }
+    }
 }
 
 /// What one size has.
@@ -114,6 +126,7 @@ pub struct Head {
     /// May be empty.
     pub letter: String,
     pub name: String,
+    pub beside: Option<Beside>,
     /// The shape that its letter has (`Item::shape`).
     #[serde(skip)]
     pub shape: &'static str,
@@ -135,7 +148,7 @@ pub struct About {
 
 /// What a sheet shows beside what the revision itself says.
 #[derive(Default, Clone, Copy)]
-pub struct Beside<'a> {
+pub struct Around<'a> {
     /// The revision that the reader's factory acknowledged last, when it is another one.
     pub acknowledged: Option<&'a Frozen>,
     pub threads: &'a [Thread],
@@ -144,8 +157,8 @@ pub struct Beside<'a> {
 }
 
 impl Sheet {
-    pub fn of(t: Text, frozen: &Frozen, beside: Beside<'_>) -> Sheet {
-        Writer::new(t, frozen, beside).sheet()
+    pub fn of(t: Text, frozen: &Frozen, around: Around<'_>) -> Sheet {
+        Writer::new(t, frozen, around).sheet()
     }
 
     /// A chart of so few sizes never scrolls sideways on a wide screen.
@@ -195,9 +208,9 @@ struct Writer<'a> {
 }
 
 impl<'a> Writer<'a> {
-    fn new(t: Text, frozen: &'a Frozen, beside: Beside<'a>) -> Self {
+    fn new(t: Text, frozen: &'a Frozen, around: Around<'a>) -> Self {
         let unit = frozen.chart.unit;
-        let acknowledged = beside.acknowledged;
+        let acknowledged = around.acknowledged;
         let list = acknowledged.map(|old| changes(old.version(), frozen.version()));
         let list = list.unwrap_or_default();
         let drawings = frozen.spec.drawings.drawings.iter();
@@ -209,8 +222,8 @@ impl<'a> Writer<'a> {
             words: t.words(&frozen.spec, frozen.decimal),
             old: acknowledged.filter(|old| old.chart.unit == unit),
             known: known.map(Item::id).collect(),
-            open: open(beside.threads, frozen.number),
-            files: beside.files,
+            open: open(around.threads, frozen.number),
+            files: around.files,
             unit,
             other: other_unit(unit),
             changed: list.len(),
@@ -292,10 +305,7 @@ impl<'a> Writer<'a> {
     fn facts(&self, fields: &Fields) -> Vec<Fact> {
         let words = self.words.fields(fields).into_iter();
         words
-            .map(|it| Fact {
-                label: it.label,
-                value: it.value,
-            })
+            .map(|it| Fact::of(self.t, self.frozen, it))
             .collect()
     }
 
@@ -304,11 +314,20 @@ impl<'a> Writer<'a> {
         Some(self.words.value(&leaf.value()?, Some(field)))
     }
 
+    fn beside(&self, words: &str) -> Option<Beside> {
+        self.t.beside(self.frozen, words)
+    }
+
+    fn worded(&self, words: &str) -> Worded {
+        self.t.worded(self.frozen, words)
+    }
+
     fn head(&self, item: Item<'_>) -> Head {
         Head {
             item: item.id().clone(),
             letter: item.letter().to_owned(),
             name: item.name().to_owned(),
+            beside: self.beside(item.name()),
             shape: item.shape(),
             about: self.about(item.id()),
         }

@@ -3,7 +3,7 @@
 use axum::extract::{Path, State};
 
 use super::number;
-use super::sheet::{Beside, Sheet};
+use super::sheet::{Around, Sheet};
 use super::sign_box::sign;
 use crate::access::act;
 use crate::store::Sign;
@@ -20,7 +20,7 @@ pub async fn submit(
 ) -> Answer {
     let n = number(&n)?;
     let revision = app.store.revision(&may.permit.also()?, n).await?;
-    let sheet = Sheet::of(may.who.t, &revision.frozen, Beside::default());
+    let sheet = Sheet::of(may.who.t, &revision.frozen, Around::default());
     sign(&may, &app, Sign::Revision(n), &sheet.figures(), &form).await?;
     go(&format!("/styles/{style}/revisions/{n}?said=signed#sign"))
 }

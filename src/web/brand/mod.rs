@@ -11,4 +11,5 @@ pub mod publish;
 pub mod starts;
 pub mod styles;
 pub mod tables;
+pub mod translations;
 pub mod wordings;

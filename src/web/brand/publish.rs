@@ -12,7 +12,7 @@ use super::draft::progress::{Line, Looked, Progress};
 use crate::access::{StylePermit, act};
 use crate::exchange::refused::FindingKey;
 use crate::exchange::{Refused, thread};
-use crate::language::Text;
+use crate::language::{Text, terms_of};
 use crate::spec::change::{Version, changes, touched};
 use crate::spec::check::Finding;
 use crate::spec::{DecimalSign, Item, ItemId, Section, StyleId};
@@ -128,6 +128,7 @@ pub async fn submit(may: MayOn<act::Publish>, State(app): State<App>, form: Form
         shown: &shown,
         accepted: &accepted,
         decimal: decimal(fields).unwrap_or_default(),
+        terms: terms_of,
     };
     match app.store.publish(&may.permit, publish).await {
         Ok(_) => go(&format!("/styles/{}?said=published", may.permit.style())),

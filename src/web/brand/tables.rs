@@ -157,8 +157,8 @@ impl Line {
 
 /// Whether the second half of a row's key is a language.
 fn is_by_language(table: Table) -> bool {
-    use Table::{ComponentNames, FibreNames, LabelPhrases};
-    matches!(table, FibreNames | ComponentNames | LabelPhrases)
+    use Table::{ComponentNames, FibreNames, LabelPhrases, Terms};
+    matches!(table, FibreNames | ComponentNames | LabelPhrases | Terms)
 }
 
 /// What a row is called: a word of the document, or the key itself.
@@ -171,7 +171,7 @@ fn name(t: Text, table: Table, row: &Row) -> String {
         Table::Seams => t.word("seam", key(0)).to_string(),
         Table::SafetyFigures | Table::SafetyBands => t.word("safety", key(0)).to_string(),
         Table::FibreRules => return t.word("market", key(0)).to_string(),
-        Table::Stitches | Table::LetterCodes => key(0).to_owned(),
+        Table::Stitches | Table::LetterCodes | Table::Terms => key(0).to_owned(),
     };
     match key(1) {
         "" => first,

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use fellseam::exchange::refused::FindingKey;
 use fellseam::exchange::round::{self, Change, Outcome};
 use fellseam::exchange::thread;
+use fellseam::language::terms_of;
 use fellseam::spec::units::DecimalSign;
 use fellseam::spec::{RoundId, Section, SignatureId, Spec, StyleId, ThreadId};
 use fellseam::store::{Decide, NewRound, Publish, Saved, Sign, StoreError, Versions};
@@ -71,6 +72,15 @@ impl Brand {
         self.store.save_section(&permit, section, base, spec).await
     }
 
+    /// Keeps translations into a language: words and their text.
+    pub async fn translates(&self, language: &str, texts: &[(&str, &str)]) {
+        let permit = self.lead.on(&self.style).await;
+        let texts = texts.iter();
+        let texts = texts.map(|(words, text)| ((*words).to_owned(), (*text).to_owned()));
+        let texts = texts.collect();
+        self.store.translate(&permit, language, &texts).await.unwrap();
+    }
+
     /// Publishes the draft as it is now.
     pub async fn publishes(&self, reason: &str) -> Result<u32, StoreError> {
         self.publishes_accepting(reason, &BTreeMap::new()).await
@@ -87,6 +97,7 @@ impl Brand {
             shown: &self.draft().await.1,
             accepted,
             decimal: DecimalSign::Point,
+            terms: terms_of,
         };
         let permit = self.lead.on(&self.style).await;
         self.store.publish(&permit, form).await

@@ -3,12 +3,15 @@
 
 use super::*;
 use crate::spec::change::Kind;
+use crate::exchange::translation::Translated;
 use crate::spec::document::Callout;
 
 /// As it was first kept: of ten points, when a document had fewer sections.
 const FORMAT_1: &[u8] = include_bytes!("../../../../tests/golden/revision-format-1.json");
 /// A whole one: the half-zip of the demo, with every section.
 const FORMAT_2: &[u8] = include_bytes!("../../../../tests/golden/revision-format-2.json");
+/// The same, with the translations that were shown with it.
+const FORMAT_3: &[u8] = include_bytes!("../../../../tests/golden/revision-format-3.json");
 
 #[test]
 fn a_revision_of_the_first_format_is_read_for_ever() {
@@ -54,8 +57,29 @@ fn a_revision_of_the_second_format_is_read_for_ever() {
 }
 
 #[test]
+fn a_revision_of_the_third_format_keeps_its_translations() {
+    assert_eq!(
+        Digest::of(FORMAT_3).as_str(),
+        "2e1c653a07fc2b2ecd921ad3d7d19f2e691cd6ed9cad82b9e7097ec32ff9a991"
+    );
+    let frozen = Frozen::read(FORMAT_3).unwrap();
+    assert_eq!((frozen.format, frozen.number), (3, 1));
+    let name = &frozen.spec.points.points[0].name;
+    let beside = |language: &str| frozen.translations.beside(language, name);
+    assert_eq!(beside("vi"), Some(Translated::Own("Bản dịch của nhãn hàng")));
+    assert_eq!(beside("zh-Hans"), Some(Translated::Term("胸宽")));
+    assert_eq!(beside("tr"), None);
+    let (bytes, _) = frozen.seal().unwrap();
+    assert!(bytes == FORMAT_3, "the same content is other bytes");
+    // Nothing of a document changed with the format.
+    let before = Frozen::read(FORMAT_2).unwrap();
+    assert!(before.keeps_translations() < frozen.keeps_translations());
+    assert_eq!(changes(before.version(), frozen.version()), []);
+}
+
+#[test]
 fn the_values_that_were_frozen_are_those_of_today() {
-    for bytes in [FORMAT_1, FORMAT_2] {
+    for bytes in [FORMAT_1, FORMAT_2, FORMAT_3] {
         let frozen = Frozen::read(bytes).unwrap();
         let chart = grade(&frozen.spec).chart(&frozen.spec);
         assert_eq!(chart, Some(frozen.chart), "format {}", frozen.format);
@@ -112,7 +136,7 @@ fn across_formats_nothing_is_listed_that_the_upgrade_added() {
 #[test]
 fn a_revision_of_a_newer_format_says_so() {
     let text = std::str::from_utf8(FORMAT_1).unwrap();
-    for (format, more) in [(0, ""), (3, ""), (3, r#""gadget":{},"#)] {
+    for (format, more) in [(0, ""), (4, ""), (4, r#""gadget":{},"#)] {
         let newer = text.replace("\"format\":1,", &format!("\"format\":{format},{more}"));
         let why = Frozen::read(newer.as_bytes()).unwrap_err().to_string();
         assert!(why.contains(&format!("format {format}")), "{why}");

@@ -1,11 +1,12 @@
 //! What an item of a revision is: everything that the frozen document says about it.
 
 use crate::exchange::revision::Frozen;
-use crate::language::{FieldWords, Text};
+use crate::language::{Beside, Text, Worded};
 use crate::spec::document::{Basis, Colourways, Direction, HowToMeasure, Part, Point};
 use crate::spec::drawn::{Dimension, dimension};
 use crate::spec::{Item, ItemId, Length, Section, Unit};
 use crate::web::both::patch::{Patch, patch};
+use crate::web::both::sheet::Fact;
 
 pub struct About {
     pub id: ItemId,
@@ -14,6 +15,7 @@ pub struct About {
     /// Around its letter.
     pub shape: &'static str,
     pub name: String,
+    pub beside: Option<Beside>,
     pub section: Section,
     /// The drawings that carry its letter or its dimension line; a drawing itself.
     pub drawings: Vec<Marked>,
@@ -23,7 +25,7 @@ pub struct About {
 pub enum What {
     Point(Box<PointFacts>),
     Part(Vec<PartColour>),
-    Facts(Vec<FieldWords>),
+    Facts(Vec<Fact>),
     /// A drawing: its name says it all.
     Named,
 }
@@ -34,6 +36,9 @@ pub struct PointFacts {
     pub basis: Option<Basis>,
     pub direction: Option<Direction>,
     pub how: HowToMeasure,
+    pub start: Worded,
+    pub end: Worded,
+    pub note: Worded,
     pub unit: Unit,
     /// The unit of the references.
     pub other: Unit,
@@ -84,7 +89,7 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
     let item = frozen.spec.item(id)?;
     let what = match item {
         Item::Marker(_) | Item::DimensionLine(_) | Item::BlowUp(_) => return None,
-        Item::Point(point) => What::Point(Box::new(point_facts(frozen, point)?)),
+        Item::Point(point) => What::Point(Box::new(point_facts(t, frozen, point)?)),
         Item::Part(part) => What::Part(part_colours(t, &frozen.spec.colourways, part)),
         Item::Drawing(_) => What::Named,
         item => {
@@ -92,7 +97,9 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
             let mut fields = item.fields();
             // Both stand in the head already.
             fields.retain(|(name, _)| !matches!(name.as_ref(), "letter" | "name" | "code"));
-            What::Facts(words.fields(&fields))
+            let said = words.fields(&fields).into_iter();
+            let said = said.map(|it| Fact::of(t, frozen, it));
+            What::Facts(said.collect())
         }
     };
     let drawings = frozen.spec.drawings.drawings.iter();
@@ -131,6 +138,7 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
         id: id.clone(),
         letter: item.letter().to_owned(),
         shape: item.shape(),
+        beside: t.beside(frozen, &name),
         name,
         section: item.section(),
         drawings: drawings.collect(),
@@ -139,7 +147,7 @@ pub fn about(t: Text, frozen: &Frozen, id: &ItemId) -> Option<About> {
 }
 
 /// Nothing for a point without a line in the chart, which no published revision has.
-fn point_facts(frozen: &Frozen, point: &Point) -> Option<PointFacts> {
+fn point_facts(t: Text, frozen: &Frozen, point: &Point) -> Option<PointFacts> {
     let chart = &frozen.chart;
     let row = chart.row(&point.id)?;
     let unit = chart.unit;
@@ -182,6 +190,9 @@ fn point_facts(frozen: &Frozen, point: &Point) -> Option<PointFacts> {
         critical: point.critical,
         basis: point.basis,
         direction: point.direction,
+        start: t.worded(frozen, &point.how.start),
+        end: t.worded(frozen, &point.how.end),
+        note: t.worded(frozen, &point.how.note),
         how: point.how.clone(),
         unit,
         other,

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::{Fact, Head, Writer};
-use crate::language::shown;
+use crate::language::{Worded, shown};
 use crate::spec::Decimal;
 use crate::spec::document::{Callout, Record};
 use crate::spec::{Item, ItemId, fabric};
@@ -18,7 +18,7 @@ pub struct LineRow {
 #[derive(Serialize)]
 pub struct CalloutRow {
     pub head: Head,
-    pub text: String,
+    pub text: Worded,
     /// Part and line that it is about.
     pub place: Vec<Fact>,
     /// Stitch type and seam.
@@ -66,7 +66,7 @@ impl Writer<'_> {
         take(&["letter", "place", "text", "detail", "density"]);
         CalloutRow {
             head: self.head(Item::Callout(callout)),
-            text: callout.text.clone(),
+            text: self.worded(&callout.text),
             place: take(&["part", "line"]),
             stitch: take(&["stitch", "seam", "seam_code"]),
             density: callout.density.map(|density| self.density(density)),

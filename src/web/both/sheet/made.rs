@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use moka::sync::Cache;
 
-use super::{Beside, Open, Sheet, open};
+use super::{Around, Open, Sheet, open};
 use crate::exchange::revision::Frozen;
 use crate::language::Text;
 use crate::spec::Digest;
@@ -47,16 +47,16 @@ impl Default for Sheets {
 
 impl Sheets {
     /// The sheet of the revision with this digest, beside what else is known of it.
-    pub fn of(&self, t: Text, digest: &Digest, frozen: &Frozen, beside: Beside<'_>) -> Arc<Made> {
+    pub fn of(&self, t: Text, digest: &Digest, frozen: &Frozen, around: Around<'_>) -> Arc<Made> {
         let key = Key {
             revision: digest.clone(),
-            acknowledged: beside.acknowledged.map(|it| it.number),
+            acknowledged: around.acknowledged.map(|it| it.number),
             language: t.lang(),
-            open: open(beside.threads, frozen.number),
-            files: beside.files.to_vec(),
+            open: open(around.threads, frozen.number),
+            files: around.files.to_vec(),
         };
         self.0.get_with(key, || {
-            let sheet = Sheet::of(t, frozen, beside);
+            let sheet = Sheet::of(t, frozen, around);
             Arc::new(Made {
                 figures: sheet.figures(),
                 sheet: Arc::new(sheet),

@@ -71,6 +71,7 @@ impl Writer<'_> {
         let amount = consumption.amount.map(|amount| Fact {
             label: t.field("consumption.amount").to_string(),
             value: self.amount(material, amount),
+            beside: None,
         });
         let shares = material.composition.iter();
         let shares = shares.filter_map(|share| self.phrase(share, "composition"));

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::{Fact, Head, OfSize, Value, Writer};
+use crate::language::Worded;
 use crate::spec::chart::Row;
 use crate::spec::document::{Point, Record};
 use crate::spec::{Item, Length};
@@ -19,11 +20,11 @@ pub struct PointRow {
     pub plus: Value,
     /// What it is in the trade's words, and where on the garment.
     pub what: String,
-    pub start: String,
-    pub end: String,
+    pub start: Worded,
+    pub end: Worded,
     /// Path, stretched or relaxed, along which direction; and the brand's own words.
     pub how: String,
-    pub note: String,
+    pub note: Worded,
     /// Left against right.
     pub limits: Vec<Fact>,
     /// What each size must reach when stretched; empty where that is not said.
@@ -96,10 +97,10 @@ impl Writer<'_> {
                 .filter(|it| !it.is_empty() && *it != point.name)
                 .collect::<Vec<_>>()
                 .join(" · "),
-            start: how.start.clone(),
-            end: how.end.clone(),
+            start: self.worded(&how.start),
+            end: self.worded(&how.end),
             how: t.way(point),
-            note: how.note.clone(),
+            note: self.worded(&how.note),
             limits: self.take(&mut fields, &["pair_limit"]),
             stretched: (self.frozen.chart.sizes.iter().zip(&row.stretched))
                 .map(|(size, value)| OfSize {

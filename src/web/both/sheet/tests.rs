@@ -2,11 +2,12 @@ use std::sync::Arc;
 
 use super::*;
 use crate::exchange::Side;
-use crate::language::Language;
+use crate::exchange::translation::Translations;
+use crate::language::{Language, terms_of};
 use crate::spec::document::*;
 use crate::spec::example::half_zip;
 use crate::spec::{
-    DecimalSign, Digest, Entered, OrgId, PersonId, Spec, StyleId, ThreadId, Time, Unit, grade,
+    Book, DecimalSign, Digest, Entered, OrgId, PersonId, Spec, StyleId, ThreadId, Time, Unit, grade,
 };
 
 fn frozen(spec: Spec) -> Frozen {
@@ -18,13 +19,14 @@ fn frozen(spec: Spec) -> Frozen {
         published: Time::try_from("2026-03-02T08:00:00.000Z".to_owned()).unwrap(),
         reason: "First issue".to_owned(),
         chart: grade(&spec).chart(&spec).unwrap(),
-        spec,
         accepted: Vec::new(),
         compositions: Vec::new(),
         decimal: DecimalSign::Point,
         files: BTreeSet::new(),
         rules: 1,
         corrections: Vec::new(),
+        translations: Translations::new(&spec, &BTreeMap::new(), terms_of(&spec, Book::shipped())),
+        spec,
     }
 }
 
@@ -32,7 +34,7 @@ fn figures(edit: impl FnOnce(&mut Spec)) -> String {
     let mut spec = half_zip(Digest::of(b"front"));
     edit(&mut spec);
     let frozen = frozen(spec);
-    Sheet::of(Language::English.text(), &frozen, Beside::default()).figures()
+    Sheet::of(Language::English.text(), &frozen, Around::default()).figures()
 }
 
 #[test]
@@ -74,14 +76,14 @@ fn what_stands_beside_it_does_not_change_what_was_read() {
         height: 900,
         pictured: true,
     }];
-    let beside = Beside {
+    let around = Around {
         acknowledged: Some(&frozen),
         threads: &[],
         files: &files,
     };
-    let sheet = Sheet::of(t, &frozen, beside);
+    let sheet = Sheet::of(t, &frozen, around);
     assert!(sheet.artworks[0].picture.is_some());
-    let alone = Sheet::of(t, &frozen, Beside::default());
+    let alone = Sheet::of(t, &frozen, Around::default());
     assert_eq!(sheet.figures(), alone.figures());
 }
 
@@ -93,14 +95,14 @@ fn a_sheet_is_made_again_only_for_what_it_shows() {
     second.number = 2;
     let (t, sheets) = (Language::English.text(), Sheets::default());
     let digest = Digest::of(b"second");
-    let of = |beside| sheets.of(t, &digest, &second, beside);
-    let alone = of(Beside::default());
-    assert!(Arc::ptr_eq(&alone, &of(Beside::default())));
-    let beside = Beside {
+    let of = |around| sheets.of(t, &digest, &second, around);
+    let alone = of(Around::default());
+    assert!(Arc::ptr_eq(&alone, &of(Around::default())));
+    let around = Around {
         acknowledged: Some(&first),
-        ..Beside::default()
+        ..Around::default()
     };
-    assert!(!Arc::ptr_eq(&alone, &of(beside)));
+    assert!(!Arc::ptr_eq(&alone, &of(around)));
     let threads = [Thread {
         id: ThreadId::new("thread"),
         kind: Kind::Question,
@@ -112,9 +114,9 @@ fn a_sheet_is_made_again_only_for_what_it_shows() {
         asker_org: OrgId::new("factory"),
         asker_side: Side::Factory,
     }];
-    let asked = of(Beside {
+    let asked = of(Around {
         threads: &threads,
-        ..Beside::default()
+        ..Around::default()
     });
     assert_eq!(asked.sheet.rows[0].head.about.questions, 1);
     assert_eq!(alone.sheet.rows[0].head.about.questions, 0);
@@ -129,7 +131,7 @@ fn an_artwork_of_two_inches_is_50_8_mm_on_paper() {
     band.width = Some(Entered::read("2", Unit::Inch).unwrap());
     band.height = Some(Entered::read("1/2\"", Unit::Cm).unwrap());
     let frozen = frozen(spec);
-    let sheet = Sheet::of(Language::English.text(), &frozen, Beside::default());
+    let sheet = Sheet::of(Language::English.text(), &frozen, Around::default());
     let band = &sheet.artworks[0].bands[0];
     assert_eq!((&band.width[..], &band.height[..]), ("50.8", "12.7"));
 }

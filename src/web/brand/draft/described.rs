@@ -60,6 +60,7 @@ pub fn words(t: Text, spec: &Spec, section: Section, place: &Place) -> Option<Ve
         vec![FieldWords {
             label: String::new(),
             value,
+            typed: false,
         }]
     };
     let one = |fields: &Fields, field: &str| {
