@@ -6,11 +6,12 @@ use std::str::FromStr;
 use std::sync::Arc;
 use std::time::Duration;
 
-use sqlx::postgres::{PgConnectOptions, PgConnection, PgPoolOptions};
-use sqlx::sqlite::{
+use sqlx_postgres::{PgConnectOptions, PgConnection, PgPoolOptions};
+use sqlx_sqlite::{
     SqliteConnectOptions, SqliteConnection, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous,
 };
-use sqlx::{PgPool, Postgres, Sqlite, SqlitePool};
+use sqlx_postgres::{PgPool, Postgres};
+use sqlx_sqlite::{Sqlite, SqlitePool};
 use tokio::sync::Mutex;
 
 use super::readers::{Readers, gone};

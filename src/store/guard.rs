@@ -2,7 +2,8 @@
 //!
 //! Put on after every migration, so that a later migration cannot lose them.
 
-use sqlx::{PgConnection, SqliteConnection};
+use sqlx_postgres::PgConnection;
+use sqlx_sqlite::SqliteConnection;
 
 /// The tables that refuse UPDATE and DELETE.
 pub const GUARDED: [&str; 15] = [

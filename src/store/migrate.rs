@@ -5,8 +5,8 @@ use std::fs::File;
 use std::path::Path;
 
 use sqlx::migrate::Migrator;
-use sqlx::postgres::PgConnectOptions;
-use sqlx::sqlite::SqliteConnectOptions;
+use sqlx_postgres::PgConnectOptions;
+use sqlx_sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection};
 
 use super::{StoreError, guard};

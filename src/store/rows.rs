@@ -1,9 +1,11 @@
 //! From a statement to rows of ours, or to the exact place that holds nonsense.
 
-use sqlx::postgres::{PgConnection, PgRow};
+use sqlx_postgres::{PgConnection, PgRow};
 use sqlx::query::Query;
-use sqlx::sqlite::{SqliteConnection, SqliteRow};
-use sqlx::{Column, ColumnIndex, Database, Decode, Encode, Postgres, Sqlite, Type};
+use sqlx_sqlite::{SqliteConnection, SqliteRow};
+use sqlx::{Column, ColumnIndex, Database, Decode, Encode, Type};
+use sqlx_postgres::Postgres;
+use sqlx_sqlite::Sqlite;
 
 use super::{Row, StoreError, Value};
 

@@ -3,9 +3,9 @@
 
 use std::collections::BTreeMap;
 
-use sqlx::PgPool;
-use sqlx::Postgres;
-use sqlx::postgres::{PgListener, PgPoolOptions};
+use sqlx_postgres::PgPool;
+use sqlx_postgres::Postgres;
+use sqlx_postgres::{PgListener, PgPoolOptions};
 
 use super::events::{Audience, Event};
 use super::{Read, Store, StoreError, rows, values};

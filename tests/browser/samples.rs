@@ -4,7 +4,7 @@ use crate::window::Window;
 
 /// Piece by piece, A, B and C in inches: the length of the first piece is too long, that of the
 /// second too short.
-const MEASURED: [[&str; 3]; 2] = [
+pub const MEASURED: [[&str; 3]; 2] = [
     ["21 5/8", "20 1/8", "29 1/4"],
     ["21 1/2", "19 7/8", "27 3/4"],
 ];
@@ -118,7 +118,7 @@ pub async fn decides_without_script(iris: &Window, linh: &Window, round: &str) {
 }
 
 /// `21 5/8` is 2, 1, ½, ⅛: every sixteenth is within four keys.
-async fn types_on_keypad(hoa: &Window, value: &str) {
+pub async fn types_on_keypad(hoa: &Window, value: &str) {
     let (whole, part) = value.split_once(' ').unwrap_or((value, ""));
     for digit in whole.chars() {
         hoa.presses_in(".keypad", &digit.to_string()).await;

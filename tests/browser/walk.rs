@@ -12,13 +12,13 @@ use crate::stage::Stage;
 use crate::window::Window;
 
 /// Who takes part.
-struct People {
+pub struct People {
     /// The designer, who has the large screen.
-    iris: Window,
+    pub iris: Window,
     /// The factory's merchandiser.
-    linh: Window,
+    pub linh: Window,
     /// Its sample room.
-    hoa: Window,
+    pub hoa: Window,
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
@@ -97,7 +97,7 @@ async fn the_same_is_done_without_script() {
 const QUESTION: &str = "Is this measured with the rib? See the photograph.";
 const ANSWER: &str = "Without the rib. The length ends at the seam.";
 
-async fn enter(stage: &Stage, script: bool) -> People {
+pub async fn enter(stage: &Stage, script: bool) -> People {
     let nell = founds(stage).await;
     adds_factory(&nell, "Sao Mai Garment").await;
     let designer = invites(&nell, "Iris", "Designer · Harrow & Tide").await;
@@ -119,7 +119,7 @@ async fn enter(stage: &Stage, script: bool) -> People {
     People { iris, linh, hoa }
 }
 
-async fn ends(stage: Stage, people: People) {
+pub async fn ends(stage: Stage, people: People) {
     people.iris.closes().await;
     people.linh.closes().await;
     people.hoa.closes().await;

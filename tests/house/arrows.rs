@@ -83,6 +83,9 @@ const AT_HOME: &[(&str, &[&str])] = &[
     ("palette", &["spec"]),
     ("rust_decimal", &["spec"]),
     ("sqlx", &["store"]),
+    ("sqlx_core", &["store"]),
+    ("sqlx_postgres", &["store"]),
+    ("sqlx_sqlite", &["store"]),
     ("unic_langid", &["language"]),
 ];
 

@@ -205,7 +205,9 @@ fn faults(file: &File, tables: &BTreeSet<String>) -> Vec<String> {
             "concat" | "stringify" if in_store => {
                 fault(line, format!("{word}!: SQL stands whole in one place"));
             }
-            "sqlx" if !in_store => fault(line, "sqlx outside the store".to_owned()),
+            "sqlx" | "sqlx_core" | "sqlx_postgres" | "sqlx_sqlite" if !in_store => {
+                fault(line, format!("{word} outside the store"));
+            }
             _ => {}
         }
     }

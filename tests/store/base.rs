@@ -5,7 +5,8 @@ use std::time::Duration;
 use fellseam::spec::id::{Digest, OrgId, PersonId, Time};
 use fellseam::store::{Db, Read, StoreError, values};
 
-use sqlx::{Connection, PgConnection};
+use sqlx::Connection;
+use sqlx_postgres::PgConnection;
 
 use crate::support::database::{on_both, on_postgres, on_sqlite};
 

@@ -1,7 +1,7 @@
 //! What only SQLite needs.
 
 use fellseam::store::{Db, Read, StoreError, values};
-use sqlx::sqlite::{SqliteConnectOptions, SqliteConnection};
+use sqlx_sqlite::{SqliteConnectOptions, SqliteConnection};
 use sqlx::{ConnectOptions, Connection};
 
 struct File {

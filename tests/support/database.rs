@@ -22,7 +22,8 @@ use std::sync::atomic::{AtomicU32, Ordering};
 
 use fellseam::spec::id::Digest;
 use fellseam::store::Db;
-use sqlx::{AssertSqlSafe, Connection, PgConnection};
+use sqlx::{AssertSqlSafe, Connection};
+use sqlx_postgres::PgConnection;
 
 /// Makes two tests of one body.
 macro_rules! on_both {
