@@ -20,6 +20,7 @@ install_missing() {
     command -v chromedriver >/dev/null || missing="$missing chromium-driver"
     command -v pdftotext >/dev/null || missing="$missing poppler-utils"
     command -v npm >/dev/null || missing="$missing npm"
+    [ -x /usr/bin/aiosmtpd ] || missing="$missing python3-aiosmtpd"
     ls /usr/share/fonts/truetype/noto/NotoSans-Regular.* >/dev/null 2>&1 ||
         missing="$missing fonts-noto-core"
     ls /usr/share/fonts/opentype/noto/NotoSansCJK* >/dev/null 2>&1 || missing="$missing fonts-noto-cjk"

@@ -46,6 +46,7 @@ impl Demo {
                 public_url: format!("http://{}", listener.local_addr()?),
                 demo: true,
                 behind_proxy: false,
+                mails: false,
             };
             let place = Place {
                 data: self.data.clone(),

@@ -8,8 +8,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
-use crate::spec::document::{Fields, Record, Value};
-use crate::spec::{Digest, ItemId, Section, Spec};
+use crate::spec::document::{Fields, Value};
+use crate::spec::{ItemId, Section, Spec};
 
 /// By language, as a BCP 47 tag, and then by the words that are translated.
 pub type ByLanguage = BTreeMap<String, BTreeMap<String, String>>;
@@ -38,10 +38,10 @@ pub enum Translated<'a> {
 impl Translations {
     /// Of what the brand had translated, what is of no text of this spec is left out.
     pub fn new(spec: &Spec, own: &ByLanguage, terms: ByLanguage) -> Self {
-        let texts: BTreeSet<&str> = texts(spec).into_iter().map(|it| it.words).collect();
+        let texts: BTreeSet<String> = texts(spec).into_iter().map(|it| it.words).collect();
         let mut own = own.clone();
         for translated in own.values_mut() {
-            translated.retain(|words, _| texts.contains(words.as_str()));
+            translated.retain(|words, _| texts.contains(words));
         }
         let mut kept = Self { own, terms };
         for all in [&mut kept.own, &mut kept.terms] {
@@ -56,9 +56,12 @@ impl Translations {
 
     /// What stands beside these words in a language: the brand's own before the program's.
     pub fn beside(&self, language: &str, words: &str) -> Option<Translated<'_>> {
-        let of = |all: &'_ ByLanguage| -> Option<&'_ String> { all.get(language)?.get(words) };
-        let own = of(&self.own).map(|it| Translated::Own(it));
-        own.or_else(|| of(&self.terms).map(|it| Translated::Term(it)))
+        let own = self.own.get(language).and_then(|all| all.get(words));
+        let term = self.terms.get(language).and_then(|all| all.get(words));
+        match (own, term) {
+            (Some(own), _) => Some(Translated::Own(own)),
+            (None, term) => term.map(|term| Translated::Term(term)),
+        }
     }
 }
 
@@ -127,6 +130,7 @@ fn is_translated(section: Section, item: Option<&ItemId>, field: &str, words: &s
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::spec::Digest;
     use crate::spec::example::half_zip;
 
     fn by_language(all: &[(&str, &str, &str)]) -> ByLanguage {
@@ -169,6 +173,9 @@ mod tests {
         let first = texts.iter().find(|it| it.words == "High point of shoulder");
         let first = first.expect("it is there");
         assert_eq!(first.item.as_ref(), Some(&spec.points.points[0].id));
-        assert_eq!((first.section, &first.field[..]), (Section::Points, "how.start"));
+        assert_eq!(
+            (first.section, &first.field[..]),
+            (Section::Points, "how.start")
+        );
     }
 }

@@ -97,7 +97,7 @@ impl Text {
             },
             Act::Translate => {
                 let tag = id("language");
-                let language = Language::from_tag(tag).map_or(tag, Language::own_name);
+                let language = Language::from_tag(tag).map_or("", Language::own_name);
                 t.say("deed-translate")
                     .with("who", who)
                     .with("count", id("count").parse().unwrap_or(0_usize))

@@ -8,10 +8,10 @@ use std::sync::OnceLock;
 
 use crate::exchange::revision::Frozen;
 use crate::exchange::translation::{ByLanguage, Translated, texts};
+use crate::spec::Spec;
 use crate::spec::book::{Book, Table};
 use crate::spec::document::*;
 use crate::spec::terms::{Term, shipped};
-use crate::spec::Spec;
 
 use super::message::Text;
 use super::texts::Language;
@@ -111,9 +111,10 @@ fn look_up(entries: &[Entry], name: &str) -> Option<String> {
     // The longest are first, so that `hem height` is not taken for `hem`.
     for entry in entries {
         let long = entry.0.len();
-        let at = words.windows(long).enumerate().find(|(at, window)| {
-            *window == entry.0 && free[*at..at + long].iter().all(|it| *it)
-        });
+        let at = words
+            .windows(long)
+            .enumerate()
+            .find(|(at, window)| *window == entry.0 && free[*at..at + long].iter().all(|it| *it));
         if let Some((at, _)) = at {
             free[at..at + long].fill(false);
             found.push((at, entry));

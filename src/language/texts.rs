@@ -34,6 +34,7 @@ macro_rules! read_by_all {
             "frame"
             "groups"
             "ledger"
+            "mail"
             "names"
             "paper"
             "people"

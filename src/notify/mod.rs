@@ -6,6 +6,7 @@
 //! seconds without any hint. A lost notice thus only delays.
 
 mod across;
+pub mod mail;
 
 use tokio::sync::broadcast::{self, error::RecvError};
 use tokio::task::{AbortHandle, JoinHandle};

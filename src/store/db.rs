@@ -7,11 +7,11 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use sqlx_postgres::{PgConnectOptions, PgConnection, PgPoolOptions};
+use sqlx_postgres::{PgPool, Postgres};
+use sqlx_sqlite::{Sqlite, SqlitePool};
 use sqlx_sqlite::{
     SqliteConnectOptions, SqliteConnection, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous,
 };
-use sqlx_postgres::{PgPool, Postgres};
-use sqlx_sqlite::{Sqlite, SqlitePool};
 use tokio::sync::Mutex;
 
 use super::readers::{Readers, gone};

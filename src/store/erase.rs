@@ -61,6 +61,8 @@ impl Store {
             .await?;
         tx.run("DELETE FROM password WHERE person = $1", values![person])
             .await?;
+        tx.run("DELETE FROM mail WHERE person = $1", values![person])
+            .await?;
         tx.run("DELETE FROM session WHERE person = $1", values![person])
             .await?;
         tx.run("DELETE FROM way_in WHERE person = $1", values![person])

@@ -5,9 +5,9 @@ use std::fs::File;
 use std::path::Path;
 
 use sqlx::migrate::Migrator;
+use sqlx::{ConnectOptions, Connection};
 use sqlx_postgres::PgConnectOptions;
 use sqlx_sqlite::SqliteConnectOptions;
-use sqlx::{ConnectOptions, Connection};
 
 use super::{StoreError, guard};
 

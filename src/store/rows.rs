@@ -1,11 +1,11 @@
 //! From a statement to rows of ours, or to the exact place that holds nonsense.
 
-use sqlx_postgres::{PgConnection, PgRow};
 use sqlx::query::Query;
-use sqlx_sqlite::{SqliteConnection, SqliteRow};
 use sqlx::{Column, ColumnIndex, Database, Decode, Encode, Type};
 use sqlx_postgres::Postgres;
+use sqlx_postgres::{PgConnection, PgRow};
 use sqlx_sqlite::Sqlite;
+use sqlx_sqlite::{SqliteConnection, SqliteRow};
 
 use super::{Row, StoreError, Value};
 

@@ -9,9 +9,9 @@
 //! `#[sqlx(try_from = "i64")]`; enums `#[sqlx(try_from = "String")]`.
 
 use sqlx::error::BoxDynError;
+use sqlx::{Database, Decode, FromRow, Type};
 use sqlx_postgres::PgRow;
 use sqlx_sqlite::SqliteRow;
-use sqlx::{Database, Decode, FromRow, Type};
 
 use crate::exchange::{Role, Side, ledger, round, signature, thread};
 use crate::spec::id::*;

@@ -24,6 +24,8 @@ pub struct Settings {
     pub demo: bool,
     /// Requests come through a reverse proxy, whose word on the caller's address is taken.
     pub behind_proxy: bool,
+    /// There is a server that mails go out by.
+    pub mails: bool,
 }
 
 impl Settings {
@@ -120,6 +122,7 @@ mod tests {
             public_url: public_url.to_owned(),
             demo: false,
             behind_proxy: false,
+            mails: false,
         }
         .reachable()
     }

@@ -18,6 +18,7 @@ mod headers;
 mod health;
 mod limit;
 mod may;
+pub mod mail;
 mod needs;
 mod page;
 mod password;

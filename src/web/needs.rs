@@ -10,6 +10,7 @@ use super::page::{Answer, page};
 use crate::access::{Act, Role, Side, act};
 use crate::exchange::round;
 use crate::language::Text;
+use crate::spec::StyleId;
 use crate::store::{Need, Turn, What};
 
 #[derive(Template)]
@@ -23,10 +24,13 @@ struct NeedsPage {
     shared: Vec<crate::store::SharedStyle>,
 }
 
-struct Line {
-    href: String,
-    what: String,
-    style: String,
+/// One thing that waits.
+pub struct Line {
+    pub href: String,
+    pub what: String,
+    /// The style's number and name.
+    pub style: String,
+    pub of: StyleId,
     /// For the brand: with whom.
     org: String,
     since: String,
@@ -40,13 +44,16 @@ pub async fn show(may: May<act::Enter>, State(app): State<App>) -> Answer {
         t,
         frame: may.who.frame().told_by(Some("/live".to_owned())),
         side: may.permit.side(),
-        needs: needs
-            .into_iter()
-            .filter(|need| concerns(role, &need.what))
-            .map(|need| line(t, need))
-            .collect(),
+        needs: lines(t, role, needs),
         shared: app.store.shared_styles(&may.permit).await?,
     })
+}
+
+/// What waits for somebody of this role, in their words.
+pub fn lines(t: Text, role: Role, needs: Vec<Need>) -> Vec<Line> {
+    let needs = needs.into_iter();
+    let needs = needs.filter(|need| concerns(role, &need.what));
+    needs.map(|need| line(t, need)).collect()
 }
 
 /// A sample room neither acknowledges nor signs, a viewer does nothing.
@@ -116,6 +123,7 @@ fn line(t: Text, need: Need) -> Line {
     };
     Line {
         href,
+        of: need.style,
         what: what.to_string(),
         style: format!("{} {}", need.number, need.name),
         org: need.org_name,

@@ -68,6 +68,7 @@ routes! {
         post "/me" entry::me::submit,
         post "/me/password" entry::me::password,
         post "/me/code" entry::me::code,
+        post "/me/mail" entry::me::mail,
         get "/numbers" brand::numbers::show,
         post "/numbers" brand::numbers::save,
         get "/wordings" brand::wordings::show,

@@ -24,11 +24,15 @@ impl Reader<'_> {
     async fn begins(&self) {
         let window = self.window;
         window.opens("/me").await;
-        window.chooses("language", self.t.language().own_name()).await;
+        window
+            .chooses("language", self.t.language().own_name())
+            .await;
         window.presses_in("main", "Save").await;
         self.sees("said-saved").await;
         window.opens("/").await;
-        let lang = window.asks("return document.documentElement.lang", &[]).await;
+        let lang = window
+            .asks("return document.documentElement.lang", &[])
+            .await;
         assert_eq!(lang, self.t.lang());
     }
 
@@ -122,7 +126,8 @@ async fn a_factory_that_reads_no_english_goes_the_whole_way() {
 /// A ready sentence in two taps, read by the designer in English; her answer is one as well.
 async fn asks_in_her_words(iris: &Window, linh: &Reader<'_>) {
     linh.window.opens("/").await;
-    linh.presses(linh.t.say("need-acknowledge").with("revision", 1)).await;
+    linh.presses(linh.t.say("need-acknowledge").with("revision", 1))
+        .await;
     linh.sees("chart-title").await;
     linh.window.presses("C, Body length").await;
     linh.understands().await;
@@ -137,11 +142,13 @@ async fn asks_in_her_words(iris: &Window, linh: &Reader<'_>) {
     iris.must_see("How is C Body length measured? Please show where it begins and ends.")
         .await;
     iris.presses("Ready sentences").await;
-    iris.presses_in("form:has([value=answer-spec])", "Send").await;
+    iris.presses_in("form:has([value=answer-spec])", "Send")
+        .await;
     iris.must_see("The spec is right. Please work to it.").await;
     linh.window.opens("/").await;
     let kind = linh.t.name(&thread::Kind::Question).to_string();
-    linh.presses(linh.t.say("need-read-answer").with("kind", kind)).await;
+    linh.presses(linh.t.say("need-read-answer").with("kind", kind))
+        .await;
     linh.sees("phrase-answer-spec").await;
     linh.presses(linh.say("thread-close-question")).await;
 }
@@ -149,7 +156,8 @@ async fn asks_in_her_words(iris: &Window, linh: &Reader<'_>) {
 async fn acknowledges_and_signs(linh: &Reader<'_>, style: &str) {
     linh.window.opens(&format!("{style}/revisions/1")).await;
     linh.understands().await;
-    linh.presses(linh.t.say("acknowledge-button").with("revision", 1)).await;
+    linh.presses(linh.t.say("acknowledge-button").with("revision", 1))
+        .await;
     linh.sees("said-acknowledged").await;
     let statement = linh.t.statement(Statement::RevisionByFactory);
     linh.window.must_see(&statement.to_string()).await;
@@ -158,9 +166,15 @@ async fn acknowledges_and_signs(linh: &Reader<'_>, style: &str) {
 
 async fn signs(linh: &Reader<'_>) {
     let role = linh.t.name(&Role::Merchandiser).to_string();
-    let as_her: Message = linh.t.say("sign-as").with("name", "Linh").with("role", role);
+    let as_her: Message = linh
+        .t
+        .say("sign-as")
+        .with("name", "Linh")
+        .with("role", role);
     linh.window.presses_in("#sign", &as_her.to_string()).await;
-    linh.window.presses_in("#sign", &linh.say("sign-button")).await;
+    linh.window
+        .presses_in("#sign", &linh.say("sign-button"))
+        .await;
     linh.sees("said-signed").await;
     linh.understands().await;
 }

@@ -149,7 +149,9 @@ async fn the_audit_holds_and_names_what_somebody_changed() {
     // One byte of a revision, by somebody who takes the guard away first.
     let database = folder.path().join("fellseam.db");
     let address = format!("sqlite:{}", database.display());
-    let mut connection = sqlx_sqlite::SqliteConnection::connect(&address).await.unwrap();
+    let mut connection = sqlx_sqlite::SqliteConnection::connect(&address)
+        .await
+        .unwrap();
     let (trigger,): (String,) = sqlx::query_as(
         "SELECT name FROM sqlite_master WHERE type = 'trigger' AND tbl_name = 'revision' \
          AND sql LIKE '%UPDATE%'",

@@ -38,6 +38,7 @@ const TABLE: &str = "
     POST /me                                               s y y y y y y y
     POST /me/password                                      s y y y y y y y
     POST /me/code                                          s y y y y y y y
+    POST /me/mail                                          s y y y y y y y
     GET  /numbers                                          s y n n n n n n
     POST /numbers                                          s y n n n n n n
     GET  /wordings                                         s y y y n n n n

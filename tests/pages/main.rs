@@ -25,6 +25,7 @@ mod judgement;
 mod languages;
 mod listed;
 mod live;
+mod mail;
 mod marked;
 mod ledger;
 mod now;

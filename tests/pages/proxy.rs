@@ -21,6 +21,7 @@ const BRAKED: StatusCode = StatusCode::TOO_MANY_REQUESTS;
 fn pages(site: &Site, behind_proxy: bool) -> Router {
     let settings = Settings {
         behind_proxy,
+        mails: false,
         ..site.app.settings.clone()
     };
     let renderer = Renderer::new(env!("CARGO_BIN_EXE_fellseam"), Limits::default(), None);

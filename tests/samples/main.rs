@@ -74,6 +74,7 @@ fn four_pieces_show_every_kind_of_fault() {
 /// As many pieces as a round can ask for, every fifth value off by a factor that somebody may type:
 /// the page of such a round has to come all the same. Before the search was bounded it took minutes.
 #[test]
+#[allow(clippy::disallowed_methods, reason = "a figure is measured")]
 fn the_largest_round_full_of_nonsense_is_read_in_time() {
     let contract = garment::contract(packs::PACKS[0]);
     let mut chance = Chance::new(23);

@@ -6,9 +6,9 @@
 use std::collections::BTreeSet;
 
 use fellseam::store::{Db, GUARDED};
+use sqlx::{AssertSqlSafe, ConnectOptions, Connection};
 use sqlx_postgres::PgConnection;
 use sqlx_sqlite::{SqliteConnectOptions, SqliteConnection};
-use sqlx::{AssertSqlSafe, ConnectOptions, Connection};
 
 use crate::support::database::{on_postgres, on_sqlite};
 

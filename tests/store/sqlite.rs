@@ -1,8 +1,8 @@
 //! What only SQLite needs.
 
 use fellseam::store::{Db, Read, StoreError, values};
-use sqlx_sqlite::{SqliteConnectOptions, SqliteConnection};
 use sqlx::{ConnectOptions, Connection};
+use sqlx_sqlite::{SqliteConnectOptions, SqliteConnection};
 
 struct File {
     folder: tempfile::TempDir,

@@ -37,7 +37,9 @@ pub async fn whole_walk(db: Db) -> Cast {
     brand
         .edits(|spec| set_base(spec, "point-c", "28 3/4"))
         .await;
-    brand.translates("vi", &[("Chest width", "Ngang ngực")]).await;
+    brand
+        .translates("vi", &[("Chest width", "Ngang ngực")])
+        .await;
     brand.publishes("Longer, and the right rib").await.unwrap();
     sao_mai.acknowledges(2).await.unwrap();
     sao_mai.signs_revision(2).await.unwrap();

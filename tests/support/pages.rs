@@ -101,6 +101,7 @@ pub async fn serves(store: Store, public_url: &str, demo: bool) -> (App, TempDir
         public_url: public_url.to_owned(),
         demo,
         behind_proxy: false,
+        mails: true,
     };
     (App::new(store, files, renderer, settings), folder)
 }

@@ -1,9 +1,9 @@
 //! A way past the program into its database, for tests of what an audit finds.
 
 use fellseam::store::GUARDED;
-use sqlx_sqlite::{SqliteConnectOptions, SqliteConnection};
 use sqlx::{AssertSqlSafe, ConnectOptions, Connection};
 use sqlx_postgres::PgConnection;
+use sqlx_sqlite::{SqliteConnectOptions, SqliteConnection};
 
 /// A connection with the guards taken off and foreign keys not looked at.
 pub enum Past {

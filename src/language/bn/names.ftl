@@ -115,4 +115,5 @@ act-round-move = স্যাম্পল রাউন্ড এগিয়ে�
 act-measure = মাপ নেওয়া
 act-decide = স্যাম্পল রাউন্ডের সিদ্ধান্ত
 act-sign = সই
+act-translate = অনুবাদ
 act-erase = ব্যক্তিগত লেখা মোছা

@@ -115,4 +115,5 @@ act-round-move = Sample round moved on
 act-measure = Measurement taken
 act-decide = Sample round decided
 act-sign = Signed
+act-translate = Translated
 act-erase = Personal text erased

@@ -115,4 +115,5 @@ act-round-move = Ronda de muestras avanzada
 act-measure = Medida tomada
 act-decide = Ronda de muestras decidida
 act-sign = Firmado
+act-translate = Traducido
 act-erase = Texto personal borrado

@@ -115,4 +115,5 @@ act-round-move = सैंपल राउंड आगे बढ़ा
 act-measure = नाप लिया
 act-decide = सैंपल राउंड पर फ़ैसला
 act-sign = हस्ताक्षर
+act-translate = अनुवाद
 act-erase = निजी लेख मिटाया

@@ -142,6 +142,7 @@ impl Named for Act {
             Act::Measure => "act-measure",
             Act::Decide => "act-decide",
             Act::Sign => "act-sign",
+            Act::Translate => "act-translate",
             Act::Erase => "act-erase",
         })
     }

@@ -115,4 +115,5 @@ act-round-move = Rodada de amostras avançou
 act-measure = Medida tomada
 act-decide = Rodada de amostras decidida
 act-sign = Assinado
+act-translate = Traduzido
 act-erase = Texto pessoal apagado

@@ -112,4 +112,5 @@ act-round-move = Numune turu ilerledi
 act-measure = Ölçü alındı
 act-decide = Numune turu kararı
 act-sign = İmzalandı
+act-translate = Çevrildi
 act-erase = Kişisel metin silindi

@@ -112,4 +112,5 @@ act-round-move = Cập nhật đợt mẫu
 act-measure = Đã đo
 act-decide = Đã quyết định đợt mẫu
 act-sign = Đã ký
+act-translate = Đã dịch
 act-erase = Đã xóa nội dung cá nhân

@@ -112,4 +112,5 @@ act-round-move = 样衣有进展
 act-measure = 已测量
 act-decide = 样衣已决定
 act-sign = 已签字
+act-translate = 已翻译
 act-erase = 个人文字已删除

@@ -8,8 +8,8 @@ use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::IntoResponse;
 
 use super::changes::last_acknowledged;
-use super::later::{Later, later};
 use super::export::{Download, downloads};
+use super::later::{Later, later};
 use super::patch::Shape;
 use super::sheet::{Around, Sheet};
 use super::sign_box::{Facts, SignBox};
@@ -150,7 +150,7 @@ pub async fn document(
 async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<RevisionPage, Problem> {
     let n = number(n)?;
     let permit = &may.permit;
-    let (cards, shares, acknowledged, threads, signatures, signed, files, own) = tokio::try_join!(
+    let (cards, shares, acknowledged, threads, signatures, signed, files, translated) = tokio::try_join!(
         app.store.revision_cards(permit),
         app.store.shares(permit),
         app.store.acknowledgements(permit),
@@ -235,7 +235,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         by: name_or_erased(t, card.published_by.as_deref()),
         reason: frozen.reason.clone(),
         accepted: accepted(t, &frozen),
-        later: later(t, &frozen, own, None),
+        later: later(t, &frozen, translated, None),
         others: others(permit.style(), &cards, n),
         acknowledging: (card.standing == Standing::Current
             && permit.side() == Side::Factory

@@ -304,9 +304,7 @@ impl<'a> Writer<'a> {
 
     fn facts(&self, fields: &Fields) -> Vec<Fact> {
         let words = self.words.fields(fields).into_iter();
-        words
-            .map(|it| Fact::of(self.t, self.frozen, it))
-            .collect()
+        words.map(|it| Fact::of(self.t, self.frozen, it)).collect()
     }
 
     /// What a value of a field says; nothing for what is no value.

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use askama::Template;
 use axum::extract::{Query, State};
 
-use crate::access::act;
+use crate::access::{StylePermit, act};
 use crate::exchange::translation::{Place, texts};
 use crate::language::{Language, Text, terms_of};
 use crate::spec::{Digest, Section, Spec, StyleId};
@@ -13,7 +13,7 @@ use crate::store::Translation;
 use crate::web::App;
 use crate::web::form::{Errors, Form};
 use crate::web::frame::Frame;
-use crate::web::may::MayOn;
+use crate::web::may::{MayOn, Who};
 use crate::web::page::{Answer, go, page, page_again};
 use crate::web::problem::Problem;
 
@@ -62,7 +62,10 @@ impl TranslationsPage {
     }
 
     fn done(&self) -> usize {
-        let choice = self.languages.iter().find(|it| it.language == self.language);
+        let choice = self
+            .languages
+            .iter()
+            .find(|it| it.language == self.language);
         choice.map_or(0, |it| it.done)
     }
 }
@@ -84,14 +87,10 @@ fn offered() -> impl Iterator<Item = Language> {
     all.filter(|language| language.text().explains())
 }
 
-pub async fn show(
-    may: MayOn<act::Review>,
-    State(app): State<App>,
-    Query(asked): Asked,
-) -> Answer {
+pub async fn show(may: MayOn<act::Review>, State(app): State<App>, Query(asked): Asked) -> Answer {
     let language = language(&asked)?;
-    let read = Everything::read(&app, &may).await?;
-    page(&read.page(&may, language, None, Errors::default()))
+    let read = Everything::read(&app, &may.permit).await?;
+    page(&read.page(&may.who, &may.permit, language, None, Errors::default()))
 }
 
 pub async fn save(
@@ -101,11 +100,8 @@ pub async fn save(
     form: Form,
 ) -> Answer {
     let language = language(&asked)?;
-    let may_read = MayOn {
-        permit: may.permit.also()?,
-        who: may.who,
-    };
-    let read = Everything::read(&app, &may_read).await?;
+    let review = may.permit.also()?;
+    let read = Everything::read(&app, &review).await?;
     let mut errors = Errors::default();
     let mut sent = BTreeMap::new();
     for place in texts(&read.spec) {
@@ -114,19 +110,20 @@ pub async fn save(
         if form.fields.has(&key) {
             let text = form.fields.text(&key).to_owned();
             if text.chars().count() > LONGEST {
-                let t = may_read.who.t;
-                errors.add(key, t.say("error-text-long").with("most", LONGEST));
+                errors.add(key, may.who.t.say("error-text-long").with("most", LONGEST));
             }
             sent.insert(place.words, text);
         }
     }
     if !errors.is_empty() {
-        return page_again(&read.page(&may_read, language, Some(&sent), errors));
+        return page_again(&read.page(&may.who, &review, language, Some(&sent), errors));
     }
     let now = read.own(language);
     sent.retain(|words, text| now.get(words.as_str()).copied().unwrap_or_default() != text);
     if !sent.is_empty() {
-        app.store.translate(&may.permit, language.tag(), &sent).await?;
+        app.store
+            .translate(&may.permit, language.tag(), &sent)
+            .await?;
     }
     let (style, tag) = (may.permit.style(), language.tag());
     go(&format!("/styles/{style}/translations?in={tag}&said=saved"))
@@ -143,11 +140,11 @@ struct Everything {
 }
 
 impl Everything {
-    async fn read(app: &App, may: &MayOn<act::Review>) -> Result<Everything, Problem> {
-        let spec = app.store.draft(&may.permit).await?.spec;
-        let book = app.store.book(&may.permit).await?;
+    async fn read(app: &App, permit: &StylePermit<act::Review>) -> Result<Everything, Problem> {
+        let spec = app.store.draft(permit).await?.spec;
+        let book = app.store.book(permit).await?;
         Ok(Everything {
-            translations: app.store.translations(&may.permit.also()?).await?,
+            translations: app.store.translations(&permit.also()?).await?,
             terms: terms_of(&spec, &book),
             spec,
         })
@@ -157,17 +154,19 @@ impl Everything {
     fn own(&self, language: Language) -> BTreeMap<&str, &str> {
         let own = self.translations.iter();
         let own = own.filter(|it| it.language == language.tag());
-        own.map(|it| (it.words.as_str(), it.text.as_str())).collect()
+        own.map(|it| (it.words.as_str(), it.text.as_str()))
+            .collect()
     }
 
     fn page(
         &self,
-        may: &MayOn<act::Review>,
+        who: &Who,
+        permit: &StylePermit<act::Review>,
         language: Language,
         sent: Option<&BTreeMap<String, String>>,
         errors: Errors,
     ) -> TranslationsPage {
-        let t = may.who.t;
+        let t = who.t;
         let places = texts(&self.spec);
         let languages = offered().map(|language| {
             let own = self.own(language);
@@ -203,13 +202,13 @@ impl Everything {
         }
         TranslationsPage {
             t,
-            frame: may.who.frame(),
-            style: may.permit.style().clone(),
+            frame: who.frame(),
+            style: permit.style().clone(),
             number: self.spec.header.number.clone(),
             name: self.spec.header.name.clone(),
             language,
             languages,
-            writes: may.permit.also::<act::Write>().is_ok(),
+            writes: permit.also::<act::Write>().is_ok(),
             groups,
             errors,
         }

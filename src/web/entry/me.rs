@@ -7,6 +7,7 @@ use axum::response::IntoResponse;
 use super::{credentials, language, name};
 use crate::access::{Role, act};
 use crate::language::{Language, Text};
+use crate::notify::mail::is_address;
 use crate::print::qr;
 use crate::store::StoreError;
 use crate::web::App;
@@ -30,6 +31,8 @@ struct MePage {
     /// Empty: no password yet.
     login: String,
     errors: Errors,
+    /// Where to tell what waits; `None`: the installation sends no mail.
+    mail: Option<String>,
     /// A code for a second device, just made.
     code: Option<Code>,
 }
@@ -107,6 +110,22 @@ pub async fn code(may: May<act::Enter>, State(app): State<App>, _form: Form) -> 
     page(&me(&may, &app, Errors::default(), Some(code)).await?)
 }
 
+pub async fn mail(may: May<act::Enter>, State(app): State<App>, form: Form) -> Answer {
+    let address = form.fields.text("mail");
+    if !address.is_empty() && !is_address(address) {
+        let mut errors = Errors::default();
+        errors.add("mail", may.who.t.say("error-mail-address"));
+        let page = me(&may, &app, errors, None).await?;
+        return page_again(&MePage {
+            mail: Some(address.to_owned()),
+            ..page
+        });
+    }
+    let address = Some(address).filter(|it| !it.is_empty());
+    app.store.set_mail_address(&may.permit, address).await?;
+    go("/me?said=saved")
+}
+
 async fn me(
     may: &May<act::Enter>,
     app: &App,
@@ -125,6 +144,15 @@ async fn me(
         language: t.language(),
         login: app.store.login(&may.permit).await?.unwrap_or_default(),
         errors,
+        mail: match app.settings.mails {
+            true => Some(
+                app.store
+                    .mail_address(&may.permit)
+                    .await?
+                    .unwrap_or_default(),
+            ),
+            false => None,
+        },
         code,
     })
 }

@@ -78,7 +78,10 @@ impl Brand {
         let texts = texts.iter();
         let texts = texts.map(|(words, text)| ((*words).to_owned(), (*text).to_owned()));
         let texts = texts.collect();
-        self.store.translate(&permit, language, &texts).await.unwrap();
+        self.store
+            .translate(&permit, language, &texts)
+            .await
+            .unwrap();
     }
 
     /// Publishes the draft as it is now.
