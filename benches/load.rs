@@ -72,6 +72,7 @@ async fn measure(name: &str, db: Db) {
         public_url: "http://127.0.0.1:8640".to_owned(),
         demo: false,
         behind_proxy: false,
+        mails: false,
     };
     // No picture is drawn here.
     let renderer = Renderer::new("no-program", Limits::default(), None);

@@ -1,5 +1,5 @@
 // Long work shows that it goes on: a form that is not answered at once says so, and with files how
-// much is on its way.
+// much is on its way. Signing out clears what this browser kept.
 
 const PATIENCE = 600;
 const line = document.querySelector("[data-busy]");
@@ -11,6 +11,12 @@ function words(form) {
   const size = Math.max(bytes / 1e6, 0.1).toFixed(1);
   return line.dataset.sending.replace("{files}", files.length).replace("{size}", size);
 }
+
+// Pages that were kept for measuring go with whoever signs out; values that wait stay.
+document.addEventListener("submit", (event) => {
+  const leaves = new URL(event.target.action).pathname.startsWith("/sign-out");
+  if (leaves && window.caches) caches.delete("measuring");
+});
 
 if (line) {
   document.addEventListener("submit", (event) => {

@@ -108,6 +108,11 @@ async function show(db) {
   const values = await mine(db);
   waiting.hidden = values.length === 0;
   waiting.querySelector("b").textContent = values.length;
+  // After a reload what waits stands in its field again.
+  for (const value of values.filter((value) => !value.said)) {
+    const form = formOf(value.url);
+    if (form && isUntouched(form)) form.elements.value.value = value.typed;
+  }
   const refused = values.filter((value) => value.said);
   for (const value of refused) {
     const form = formOf(value.url);
@@ -197,6 +202,8 @@ async function submit(db, event) {
   const typed = input.value.trim();
   form.querySelector(".error").hidden = form.querySelector(".measure-ask").hidden = true;
   if (typed && typed === input.defaultValue) return onward(form);
+  const waits = (old) => !old.said && old.url === form.action && old.typed === typed;
+  if ((await mine(db)).some(waits)) return onward(form);
   const value = {
     key: newKey(),
     person,
@@ -282,6 +289,26 @@ function follow(event) {
   turn(to);
 }
 
+// Opening again without a connection
+
+// Browsers let a page be kept under HTTPS only, and on the machine itself.
+async function keepPage() {
+  if (!navigator.serviceWorker) {
+    document.querySelector(".measure-plain").hidden = false;
+    return;
+  }
+  navigator.serviceWorker.addEventListener("message", ({ data }) => {
+    if (data.kept) document.querySelector(".measure-kept").hidden = false;
+  });
+  await navigator.serviceWorker.register(points.dataset.keeper, { scope: "/styles/" });
+  const { active } = await navigator.serviceWorker.ready;
+  const drawn = [...points.querySelectorAll("image")].map((image) => image.getAttribute("href"));
+  const loaded = performance.getEntriesByType("resource").map(({ name }) => name);
+  const parts = loaded.filter((name) => name.startsWith(`${location.origin}/static/`));
+  const pieces = [...document.querySelectorAll(".measure-pieces a")].map((link) => link.href);
+  active.postMessage({ keep: [...new Set([location.href, ...parts, ...drawn, ...pieces.slice(0, 12)])] });
+}
+
 // Without a place to keep values the page works as it does without script.
 const db = await open().catch(() => null);
 if (db) {
@@ -295,6 +322,10 @@ if (db) {
   keypad.addEventListener("pointerdown", (event) => event.preventDefault());
   addEventListener("online", () => flush(db));
   setInterval(() => flush(db), RETRY);
-  turn(current());
+  // A page that was kept may have been opened at another point.
+  const asked = formOf(location.href);
+  turn(asked ? asked.closest(".measure-point") : current());
+  await show(db);
   flush(db);
+  keepPage().catch(() => {});
 }

@@ -6,6 +6,8 @@
 
 use std::sync::OnceLock;
 
+use serde::Serialize;
+
 use crate::exchange::revision::Frozen;
 use crate::exchange::translation::{ByLanguage, Translated, texts};
 use crate::spec::Spec;
@@ -71,7 +73,7 @@ impl Text {
 }
 
 /// What stands beside a brand's words in the reader's language.
-#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Beside {
     pub text: String,
     /// The brand's own translation; else the program's word.
@@ -79,7 +81,7 @@ pub struct Beside {
 }
 
 /// A text of the brand's, and what stands beside it in the reader's language.
-#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Worded {
     pub words: String,
     pub beside: Option<Beside>,
@@ -201,6 +203,9 @@ fn words_of_sets() -> Vec<(&'static str, &'static str)> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::spec::Digest;
+    use crate::spec::book::Correction;
+    use crate::spec::example::half_zip;
     use crate::spec::table::Status;
 
     fn vi(name: &str) -> Option<String> {
@@ -259,5 +264,31 @@ mod tests {
         assert_eq!(seen.count(), 68);
         // Nobody may call a row checked before a native speaker has read it.
         assert!(terms.iter().all(|it| !it.source.is_verified()));
+    }
+    #[test]
+    fn what_an_owner_corrected_is_what_a_revision_keeps() {
+        let mut spec = half_zip(Digest::of(b"front"));
+        spec.points.points[0].name = "Chest".to_owned();
+        spec.points.points[0].how.note =
+            "Lay it flat, smooth it out and do not stretch the rib at all".to_owned();
+        let kept = |book: &Book| {
+            let all = terms_of(&spec, book);
+            assert!(!all.contains_key("en"), "the original explains itself");
+            all["vi"].clone()
+        };
+        let shipped = kept(Book::shipped());
+        assert_eq!(shipped.get("Chest"), vi("Chest").as_ref());
+        // Beside a long text nothing is explained.
+        assert_eq!(shipped.get(&spec.points.points[0].how.note), None);
+        let correction = Correction {
+            table: Table::Terms,
+            row: "chest.vi".to_owned(),
+            values: vec!["vòng ngực đúng".to_owned()],
+            status: Status::Verified,
+            on: "2026-11-29".to_owned(),
+            source: "A native speaker".to_owned(),
+        };
+        let book = Book::corrected(vec![correction]).unwrap();
+        assert_eq!(kept(&book).get("Chest").unwrap(), "vòng ngực đúng");
     }
 }

@@ -69,6 +69,7 @@ assets! {
     "drawing-marks.js" "text/javascript; charset=utf-8" ["drawing-marks.js"];
     "drawing-pen.js" "text/javascript; charset=utf-8" ["drawing-pen.js"];
     "drawing-plate.js" "text/javascript; charset=utf-8" ["drawing-plate.js"];
+    "keeper.js" "text/javascript; charset=utf-8" ["keeper.js"];
     "letters.js" "text/javascript; charset=utf-8" ["letters.js"];
     "measure.js" "text/javascript; charset=utf-8" ["measure.js"];
     "sign.js" "text/javascript; charset=utf-8" ["sign.js"];
@@ -117,5 +118,7 @@ pub async fn show(
     if known {
         return Ok((StatusCode::NOT_MODIFIED, about).into_response());
     }
-    Ok((about, asset.content).into_response())
+    // The script that keeps pages is for those of styles, not for those beside it.
+    let scope = (asset.name == "keeper.js").then_some([("service-worker-allowed", "/styles/")]);
+    Ok((scope, about, asset.content).into_response())
 }

@@ -48,7 +48,11 @@ const PURE: &[(&str, &[&str])] = &[
     ("order", PLAIN),
     ("exchange", SIGNING),
     ("access", PLAIN),
-    ("language", &["thiserror", "fluent_bundle", "unic_langid"]),
+    // What a signer was shown is hashed, so some of what it says can be written down.
+    (
+        "language",
+        &["fluent_bundle", "serde", "thiserror", "unic_langid"],
+    ),
 ];
 const PLAIN: &[&str] = &[
     "palette",
