@@ -64,7 +64,12 @@ impl Reader<'_> {
             return found.join(' | ');";
         let english = self.window.asks(script, &[]).await;
         let english = english.as_str().expect("a text");
-        let allowed = ["The length is not even.", "First issue"];
+        // What the brand wrote stays as it is.
+        let allowed = [
+            "The length is not even.",
+            "left side seam",
+            "high point of the shoulder",
+        ];
         let rest: Vec<&str> = english
             .split(" | ")
             .filter(|it| !it.is_empty() && !allowed.iter().any(|own| it.contains(own)))

@@ -1,5 +1,6 @@
 //! Samples in a browser: asked for, measured on a phone, judged, decided.
 
+use crate::stage::Stage;
 use crate::window::Window;
 
 /// Piece by piece, A, B and C in inches: the length of the first piece is too long, that of the
@@ -185,4 +186,88 @@ pub async fn decides(iris: &Window, linh: &Window, hoa: &Window, style: &str, ro
     for line in ["Iris", "Linh", "Hoa"] {
         iris.must_see(line).await;
     }
+}
+
+/// Whatever the moment at which the tab, the line or the server goes: nothing that was typed is lost,
+/// nothing counts twice.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn nothing_typed_is_lost_when_the_line_the_tab_or_the_server_goes() {
+    let mut stage = Stage::demo().await;
+    let hoa = stage.of_demo("Sample room, Sao Mai", true).await;
+    hoa.presses("Measure and dispatch sample round").await;
+    hoa.presses("Measure").await;
+    hoa.must_see("This page opens again without a connection.")
+        .await;
+    let page = hoa.driver.current_url().await.expect("an address");
+
+    // The line goes, a value is typed, and the page is opened again: it comes with its drawing, and
+    // the value stands in its field.
+    hoa.connects(false).await;
+    let first = types_one(&hoa, "53").await;
+    hoa.forgets().await;
+    hoa.driver.goto(page.as_str()).await.expect("it is kept");
+    hoa.waits_until("return document.readyState === 'complete'")
+        .await;
+    hoa.must_see_in(".measure-waiting", "1").await;
+    assert_eq!(value_of(&hoa, &first).await, "53");
+    let drawn = "const picture = document.querySelector('.measure-point:not([hidden]) image, .measure-point image');
+        return fetch(picture.getAttribute('href')).then((it) => it.ok);";
+    let drawn = hoa
+        .driver
+        .execute(drawn, Vec::new())
+        .await
+        .expect("a script");
+    assert_eq!(
+        drawn.json(),
+        &serde_json::json!(true),
+        "its drawing is kept"
+    );
+
+    // The server goes while a second value waits; it comes back, and so does the line.
+    hoa.presses("Skip").await;
+    let second = types_one(&hoa, "54").await;
+    stage.service.dies().await;
+    hoa.forgets().await;
+    // The tab goes as well, with all that its page knew.
+    hoa.driver.goto("about:blank").await.expect("it is left");
+    stage.service.comes_back().await;
+    hoa.connects(true).await;
+    hoa.driver.goto(page.as_str()).await.expect("it opens");
+    hoa.waits_until("return document.querySelector('.measure-waiting')?.hidden === true")
+        .await;
+    hoa.forgets().await;
+    assert_ne!(first, second);
+    for (point, typed) in [(&first, "53.0"), (&second, "54.0")] {
+        hoa.opens(page.as_str()).await;
+        let kept = format!(
+            "return document.querySelector('[data-point=\"{point}\"] input[name=value]').defaultValue"
+        );
+        assert_eq!(hoa.asks(&kept, &[]).await, typed);
+    }
+    hoa.closes().await;
+    let said = stage.service.stops_and_audits().await;
+    assert!(said.contains("Everything holds."), "{said}");
+    // Nine of the demo's own, and these two once each.
+    assert!(said.contains(" 11 measurements,"), "{said}");
+}
+
+/// Types a value at the point that is shown, and goes on. Returns the point.
+async fn types_one(hoa: &Window, value: &str) -> String {
+    let point = "return document.querySelector('.measure-point:not([hidden])').dataset.point";
+    let here = hoa.asks(point, &[]).await;
+    let here = here.as_str().expect("an id").to_owned();
+    hoa.types(&format!("value-{here}"), value).await;
+    hoa.presses("Save, next").await;
+    hoa.waits_until(&format!(
+        "return document.querySelector('.measure-point:not([hidden])').dataset.point !== '{here}'"
+    ))
+    .await;
+    here
+}
+
+async fn value_of(hoa: &Window, point: &str) -> String {
+    let script =
+        "return document.querySelector(`[data-point=\"${arguments[0]}\"] input[name=value]`).value";
+    let value = hoa.asks(script, &[point]).await;
+    value.as_str().expect("a text").to_owned()
 }

@@ -17,6 +17,8 @@ pub struct Service {
     said: String,
     child: Child,
     data: TempDir,
+    /// `serve` or `demo`, and the line by which it says that it listens.
+    how: (&'static str, &'static str),
 }
 
 impl Service {
@@ -30,11 +32,28 @@ impl Service {
     }
 
     /// Runs a command until it has printed a line that begins with `last`.
-    async fn runs(command: &str, last: &str) -> Service {
+    async fn runs(command: &'static str, last: &'static str) -> Service {
         let data = tempfile::tempdir().expect("a temporary folder");
+        Service::runs_in(data, (command, last), "127.0.0.1:0").await
+    }
+
+    /// Is gone from one moment to the next, as when the machine is.
+    pub async fn dies(&mut self) {
+        self.child.kill().await.expect("it still ran");
+    }
+
+    /// Runs again on the same folder and the same port.
+    pub async fn comes_back(&mut self) {
+        let data = std::mem::replace(&mut self.data, tempfile::tempdir().expect("a folder"));
+        let listen = self.address.trim_start_matches("http://").to_owned();
+        *self = Service::runs_in(data, self.how, &listen).await;
+    }
+
+    async fn runs_in(data: TempDir, how: (&'static str, &'static str), listen: &str) -> Service {
+        let (command, last) = how;
         let mut child = program(data.path())
             .arg(command)
-            .args(["--listen", "127.0.0.1:0", "--data"])
+            .args(["--listen", listen, "--data"])
             .arg(data.path())
             .stdout(Stdio::piped())
             .kill_on_drop(true)
@@ -69,6 +88,7 @@ impl Service {
             said,
             child,
             data,
+            how,
         }
     }
 

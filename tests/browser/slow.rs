@@ -19,7 +19,7 @@ async fn a_revision_shows_its_text_within_three_seconds_on_a_slow_line() {
     let revision = iris.path().await;
     iris.closes().await;
 
-    let linh = stage.of_demo("Merchandiser", true).await;
+    let linh = stage.of_demo("Merchandiser, Sao Mai", true).await;
     linh.devtool("Network.enable", json!({})).await;
     linh.devtool("Network.clearBrowserCache", json!({})).await;
     let line = json!({"offline": false, "latency": LATENCY_MS,

@@ -15,8 +15,9 @@ use crate::support::database::on_both;
 
 /// What is the same in every language: formats of files, units, codes of standards.
 const SAME: &[&str] = &[
-    "UTC", "JSON", "JPEG", "PNG", "WebP", "SVG", "PDF", "XLSX", "ZIP", "CSV", "ISO", "cm", "mm",
-    "inch", "in", "oz", "yd", "kg", "tex", "dtex", "den", "TOP", "PP", "proto", "size", "fit",
+    "UTC", "HTTPS", "JSON", "JPEG", "PNG", "WebP", "SVG", "PDF", "XLSX", "ZIP", "CSV", "ISO", "cm",
+    "mm", "inch", "in", "oz", "yd", "kg", "tex", "dtex", "den", "TOP", "PP", "proto", "size",
+    "fit",
 ];
 
 /// Common small words of English, none of which is a word of another of the languages.
