@@ -197,6 +197,8 @@ fn words_of_sets() -> Vec<(&'static str, &'static str)> {
     }
     sets! { Measure MaterialKind Component Fibre GarmentKind LineKind ArtworkMethod }
     all.retain(|(_, word)| !word.starts_with("other"));
+    // `straight down` is said far more often than the fibre.
+    all.retain(|it| *it != (Fibre::KIND, Fibre::Down.word()));
     all
 }
 
@@ -243,6 +245,7 @@ mod tests {
     #[test]
     fn what_is_not_known_is_left_alone() {
         assert_eq!(vi("Moonbag 77"), None);
+        assert_eq!(vi("Straight down"), None);
         assert_eq!(vi(""), None);
         assert_eq!(Language::English.text().term("Waist"), None);
     }
