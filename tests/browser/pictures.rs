@@ -69,7 +69,7 @@ async fn pictures_of_the_main_pages() {
     keeps_both(&iris, "style", &style, 1000).await;
     for (section, height) in [
         ("points", 900),
-        ("drawings", 1100),
+        ("drawings", 1320),
         ("colourways", 900),
         ("materials", 900),
     ] {
