@@ -26,6 +26,10 @@ super::named! {
         RoundMove = "round_move",
         Measure = "measure",
         Decide = "decide",
+        /// A factory submitted an option of something to approve.
+        Submit = "submit",
+        /// The brand approved an option, or rejected it.
+        Approve = "approve",
         Sign = "sign",
         /// Personal texts were erased; their hashes stay.
         Erase = "erase",

@@ -4,6 +4,7 @@
 //! Every move takes facts that were read elsewhere and says what comes of it, or why not and what
 //! to do instead ([`Refused`]). Nothing here remembers anything.
 
+pub mod approval;
 #[cfg(test)]
 mod cast;
 pub mod ledger;

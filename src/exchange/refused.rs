@@ -2,6 +2,7 @@
 
 use crate::spec::{Finding, ItemId, Section, ThreadId};
 
+use super::approval::Verdict;
 use super::round;
 use super::thread;
 
@@ -102,6 +103,17 @@ pub enum Refused {
     #[error("there is no newer revision")]
     NoNewerRevision,
 
+    // Approvals.
+    /// The revision needs no approval of this. Way on: the list of what it needs.
+    #[error("nothing to approve there")]
+    NothingToApprove,
+    /// An option is judged from a photograph at least.
+    #[error("a photograph is missing")]
+    PhotoMissing,
+    /// One decision for each option. Way on: another option.
+    #[error("the option is {}", .verdict.name())]
+    OptionDecided { verdict: Verdict },
+
     // Signing.
     /// Way on: answer and close them.
     #[error("questions are open")]
@@ -177,6 +189,9 @@ impl Refused {
             Refused::CriticalOut { .. } => "refused-critical-out",
             Refused::NewerRevisionNeeded { .. } => "refused-newer-revision-needed",
             Refused::NoNewerRevision => "refused-no-newer-revision",
+            Refused::NothingToApprove => "refused-nothing-to-approve",
+            Refused::PhotoMissing => "refused-photo-missing",
+            Refused::OptionDecided { .. } => "refused-option-decided",
             Refused::OpenQuestions { .. } => "refused-open-questions",
             Refused::MustFixOpen { .. } => "refused-must-fix-open",
             Refused::SamePersonBothSides => "refused-same-person-both-sides",

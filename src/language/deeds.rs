@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use crate::exchange::ledger::{Act, Entry};
 use crate::exchange::signature::SubjectKind;
-use crate::exchange::{round, thread};
+use crate::exchange::{approval, round, thread};
+use crate::spec::letters::nth;
 use crate::spec::{DecimalSign, ItemId, Length, OrgId, PieceId, RoundId, ThreadId, Unit};
 
 use super::message::{Message, Text};
@@ -84,6 +85,19 @@ impl Text {
                     .with("round", t.round(things, entry))
                     .with("outcome", outcome.unwrap_or_default())
             }
+            Act::Submit => t
+                .say("deed-submit")
+                .with("who", who)
+                .with("option", option(entry))
+                .with("kind", t.submitted(entry))
+                .with("item", things.item(entry, "item")),
+            Act::Approve => t
+                .say("deed-approve")
+                .with("verdict", id("verdict"))
+                .with("who", who)
+                .with("option", option(entry))
+                .with("kind", t.submitted(entry))
+                .with("item", things.item(entry, "item")),
             Act::Sign => match entry.ids.get(SubjectKind::Revision.name()) {
                 Some(revision) => t
                     .say("deed-sign-revision")
@@ -152,6 +166,13 @@ impl Text {
         kind.map_or_else(String::new, |kind| self.name(&kind).to_string())
     }
 
+    /// What the entry's option is of.
+    fn submitted(self, entry: &Entry) -> String {
+        let kind = entry.ids.get("kind");
+        let kind = kind.and_then(|name| approval::Kind::from_name(name));
+        kind.map_or_else(String::new, |kind| self.name(&kind).to_string())
+    }
+
     fn round(self, things: &Things, entry: &Entry) -> Message {
         let round = things.round(entry);
         let kind = round.map_or_else(String::new, |(kind, ..)| self.name(kind).to_string());
@@ -159,6 +180,14 @@ impl Text {
             .with("kind", kind)
             .with("number", round.map_or(0, |(_, number, _)| *number))
     }
+}
+
+/// The letter of an option.
+fn option(entry: &Entry) -> String {
+    let number: Option<usize> = entry.ids.get("number").and_then(|it| it.parse().ok());
+    number
+        .and_then(|it| it.checked_sub(1))
+        .map_or_else(String::new, nth)
 }
 
 /// How many photographs came with a message.

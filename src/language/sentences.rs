@@ -136,6 +136,12 @@ impl Text {
                 .with("revision", than),
             Refused::NoNewerRevision => t.say("refused-no-newer-revision"),
 
+            Refused::NothingToApprove => t.say("refused-nothing-to-approve"),
+            Refused::PhotoMissing => t.say("refused-photo-missing"),
+            Refused::OptionDecided { verdict } => t
+                .say("refused-option-decided")
+                .with("verdict", t.name(verdict)),
+
             Refused::OpenQuestions { threads } => {
                 t.say("refused-open-questions").with("count", threads.len())
             }

@@ -46,6 +46,8 @@ ids! {
     PieceId
     MeasurementId
     SignatureId
+    /// An option that was submitted to be approved.
+    SubmissionId
 }
 
 /// No id yet: for building an item before it has one.

@@ -5,7 +5,7 @@
 use sqlx::{PgConnection, SqliteConnection};
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 14] = [
+pub const GUARDED: [&str; 17] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -17,6 +17,9 @@ pub const GUARDED: [&str; 14] = [
     "signature",
     "decision",
     "dispatch",
+    "submission",
+    "submission_photo",
+    "submission_decision",
     "ledger",
     "correction",
     "record_key",

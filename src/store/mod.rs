@@ -34,6 +34,7 @@
 
 mod acknowledgements;
 mod act;
+mod approvals;
 mod audit;
 mod corrections;
 mod db;
@@ -72,6 +73,7 @@ mod world;
 
 pub use crate::store_values as values;
 pub use acknowledgements::Acknowledged;
+pub use approvals::{Judgement, NewSubmission, Submission};
 pub use audit::{Audit, Fault};
 pub use corrections::{Corrected, NewCorrection};
 pub use db::{Db, Read, Tx};

@@ -1,5 +1,7 @@
 //! What waits for somebody: the first page of every day.
 
+mod approvals;
+
 use std::collections::BTreeMap;
 
 use super::act::number;
@@ -48,6 +50,8 @@ pub enum What {
         /// What has to be settled before the decision is signed.
         blocks: Vec<Refused>,
     },
+    /// So many options to decide, or things to submit.
+    Approvals { org: OrgId, count: usize },
 }
 
 /// What a thread waits for.
@@ -109,6 +113,7 @@ impl Store {
         let (mut needs, open) = self.thread_needs(permit).await?;
         needs.extend(self.revision_needs(permit, &open).await?);
         needs.extend(self.round_needs(permit, &open).await?);
+        needs.extend(self.approval_needs(permit).await?);
         if permit.side() == Side::Factory {
             self.name_as_published(&mut needs).await?;
         }

@@ -43,7 +43,7 @@ pub async fn show(may: May<act::Enter>, State(app): State<App>) -> Answer {
         needs: needs
             .into_iter()
             .filter(|need| concerns(role, &need.what))
-            .map(|need| line(t, need))
+            .map(|need| line(t, may.permit.side(), need))
             .collect(),
         shared: app.store.shared_styles(&may.permit).await?,
     })
@@ -58,6 +58,7 @@ fn concerns(role: Role, what: &What) -> bool {
             turn: Turn::Change, ..
         } => act::Write::ROLES.contains(&role),
         What::Thread { .. } => role != Role::Viewer,
+        What::Approvals { .. } => role.signs(),
         What::Round { state, .. } if state.is_decided() => role.signs(),
         What::Round { state, .. } => match state {
             round::State::Requested => role == Role::Merchandiser,
@@ -66,7 +67,7 @@ fn concerns(role: Role, what: &What) -> bool {
     }
 }
 
-fn line(t: Text, need: Need) -> Line {
+fn line(t: Text, side: Side, need: Need) -> Line {
     let base = format!("/styles/{}", need.style);
     let (href, what) = match need.what {
         What::Acknowledge { revision } => (
@@ -112,6 +113,15 @@ fn line(t: Text, need: Need) -> Line {
                 .with("kind", t.name(&kind))
                 .with("number", number);
             (format!("{base}/rounds/{id}"), said)
+        }
+        What::Approvals { org, count } => {
+            let said = t
+                .say(match side {
+                    Side::Brand => "need-approvals-decide",
+                    Side::Factory => "need-approvals-submit",
+                })
+                .with("count", count);
+            (format!("{base}/approvals?with={org}"), said)
         }
     };
     Line {

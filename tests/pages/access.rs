@@ -110,6 +110,10 @@ const TABLE: &str = "
     POST /styles/{style}/threads/{thread}/ready            s y y n y y x x
     GET  /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
     POST /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
+    GET  /styles/{style}/approvals                         s y y y y y x x
+    POST /styles/{style}/approvals                         s n n n y n x x
+    POST /styles/{style}/approvals/limit                   s y n n x x x x
+    POST /styles/{style}/approvals/{submission}/decide     s y y n x x x x
     GET  /styles/{style}/rounds/new                        s y y n x x x x
     POST /styles/{style}/rounds                            s y y n x x x x
     GET  /styles/{style}/rounds/{round}                    s y y y y y x x
@@ -228,6 +232,12 @@ impl Place {
             .requests(&cast.sao_mai, &["size-m"])
             .await
             .unwrap();
+        let things = cast.sao_mai.to_approve().await;
+        let submission = cast
+            .sao_mai
+            .submits(&things[0], "First bath")
+            .await
+            .unwrap();
         let owner = &cast.brand.owner;
         let sao_mai = &cast.sao_mai.org;
         let role = fellseam::access::Role::SampleRoom;
@@ -249,6 +259,7 @@ impl Place {
             ("{row}", "main.de".to_owned()),
             ("{thread}", thread.to_string()),
             ("{round}", round.to_string()),
+            ("{submission}", submission.to_string()),
         ];
         Place { site, ids }
     }

@@ -8,6 +8,7 @@ mod support;
 mod pages;
 
 mod access;
+mod approvals;
 mod archive;
 mod by_size;
 mod changes;

@@ -4,6 +4,7 @@
 mod support;
 
 mod apart;
+mod approvals;
 mod audit;
 mod base;
 mod drafts;

@@ -21,8 +21,9 @@ use std::ops::Deref;
 
 use fellseam::access::{Act, Actor, Denied, Permit, Role, StylePermit, grant, grant_on};
 use fellseam::exchange::Refused;
+use fellseam::spec::document::{Illuminant, Lab, Observer};
 use fellseam::spec::example::half_zip;
-use fellseam::spec::{Digest, Entered, ItemId, OrgId, RoundId, Spec, StyleId, Unit};
+use fellseam::spec::{Decimal, Digest, Entered, ItemId, OrgId, RoundId, Spec, StyleId, Unit};
 use fellseam::store::{Db, FileKind, Need, NewFile, NewPerson, NewPicture, Store, StoreError};
 
 use super::world::{Clock, world};
@@ -110,6 +111,18 @@ pub fn set_base(spec: &mut Spec, point: &str, typed: &str) {
     let points = &mut spec.points.points;
     let point = points.iter_mut().find(|it| it.id == item(point));
     point.expect("the point").base = Some(inches(typed));
+}
+
+/// A reading of a dark blue for the 10° observer.
+pub fn lab(l: &str, illuminant: Illuminant) -> Lab {
+    let number = |typed: &str| Decimal::read(typed).expect("a number");
+    Lab {
+        l: number(l),
+        a: number("1"),
+        b: number("-12"),
+        illuminant,
+        observer: Observer::Ten,
+    }
 }
 
 /// What the rules refused.

@@ -114,5 +114,7 @@ act-request-round = স্যাম্পল রাউন্ড চাওয়�
 act-round-move = স্যাম্পল রাউন্ড এগিয়েছে
 act-measure = মাপ নেওয়া
 act-decide = স্যাম্পল রাউন্ডের সিদ্ধান্ত
+act-submit = নমুনা জমা
+act-approve = নমুনার সিদ্ধান্ত
 act-sign = সই
 act-erase = ব্যক্তিগত লেখা মোছা

@@ -41,6 +41,9 @@ refused-changes-missing = কী বদলাতে হবে বলুন: অ�
 refused-critical-out = { $count }টি জরুরি পয়েন্ট টলারেন্সের বাইরে। আবার বানাতে বলুন, পরিবর্তন হিসেবে লিখুন, অথবা ছাড় দিন।
 refused-newer-revision-needed = আগের রাউন্ড পরিবর্তনসহ অনুমোদিত। আগে এই পরিবর্তনসহ রিভিশন { $revision }-এর পরের রিভিশন প্রকাশ করুন।
 refused-no-newer-revision = এর চেয়ে নতুন রিভিশন নেই।
+refused-nothing-to-approve = এই রিভিশনে এটির অনুমোদন লাগে না। কী কী লাগে তার তালিকা দেখুন।
+refused-photo-missing = একটি ছবি যোগ করুন: নমুনা অন্তত একটি ছবি দেখে বিচার করা হয়।
+refused-option-decided = এই নমুনার সিদ্ধান্ত হয়ে গেছে: { $verdict }। অন্য নমুনা অন্য সিদ্ধান্ত পায়।
 
 ## Signing
 

@@ -51,6 +51,8 @@ need-round-check = Measure sample round { $number }, { $kind }
 need-round-decide = Decide sample round { $number }, { $kind }
 need-round-sign-blocked = Sample round { $number }, { $kind }: see what is open before you can sign
 need-round-sign = Sign the decision on sample round { $number }, { $kind }
+need-approvals-decide = Decide on what was submitted to be approved: { $count }
+need-approvals-submit = Submit what needs an approval: { $count }
 
 frame-working = This takes a moment. The page goes on by itself.
 frame-sending = Sending files: { $files }, { $size } MB. This page goes on by itself.

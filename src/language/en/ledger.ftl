@@ -49,6 +49,11 @@ deed-measure-many = { $count ->
    *[other] { $who } measured { $count } values in { $round }.
 }
 deed-decide = { $who } decided { $round }: { $outcome }.
+deed-submit = { $who } submitted option { $option } of { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } approved option { $option } of { $item } ({ $kind }).
+   *[rejected] { $who } rejected option { $option } of { $item } ({ $kind }).
+}
 deed-sign-revision = { $who } signed revision { $revision }.
 deed-sign-round = { $who } signed { $round }.
 deed-erase = Somebody's name, messages and photographs were erased. Their hashes stay.

@@ -114,5 +114,7 @@ act-request-round = Sample round asked for
 act-round-move = Sample round moved on
 act-measure = Measurement taken
 act-decide = Sample round decided
+act-submit = Option submitted
+act-approve = Option decided
 act-sign = Signed
 act-erase = Personal text erased

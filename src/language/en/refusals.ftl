@@ -56,6 +56,9 @@ refused-critical-out = { $count ->
 } out of tolerance. Ask for a remake, name them as changes, or grant a concession.
 refused-newer-revision-needed = The last round was approved with changes. Publish a revision after revision { $revision } first, with these changes in it.
 refused-no-newer-revision = There is no newer revision.
+refused-nothing-to-approve = This revision needs no approval of this. See the list of what it needs.
+refused-photo-missing = Add a photograph: an option is judged from one at least.
+refused-option-decided = This option is decided already: { $verdict }. Another option gets another decision.
 
 ## Signing
 

@@ -51,6 +51,8 @@ need-round-check = Medir la ronda de muestras { $number }, { $kind }
 need-round-decide = Decidir la ronda de muestras { $number }, { $kind }
 need-round-sign-blocked = Ronda de muestras { $number }, { $kind }: vea qué está abierto antes de firmar
 need-round-sign = Firmar la decisión sobre la ronda de muestras { $number }, { $kind }
+need-approvals-decide = Decidir lo presentado para aprobación: { $count }
+need-approvals-submit = Presentar lo que necesita aprobación: { $count }
 
 frame-working = Trabajando. Esta página sigue por sí sola.
 frame-sending = Enviando archivos: { $files }, { $size } MB. Esta página sigue por sí sola.

@@ -49,6 +49,11 @@ deed-measure-many = { $count ->
    *[other] { $who } midió { $count } valores en { $round }.
 }
 deed-decide = { $who } decidió { $round }: { $outcome }.
+deed-submit = { $who } presentó la opción { $option } de { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } aprobó la opción { $option } de { $item } ({ $kind }).
+   *[rejected] { $who } rechazó la opción { $option } de { $item } ({ $kind }).
+}
 deed-sign-revision = { $who } firmó la revisión { $revision }.
 deed-sign-round = { $who } firmó { $round }.
 deed-erase = Se borraron el nombre, los mensajes y las fotos de alguien. Sus hashes quedan.

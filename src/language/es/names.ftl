@@ -114,5 +114,7 @@ act-request-round = Ronda de muestras pedida
 act-round-move = Ronda de muestras avanzada
 act-measure = Medida tomada
 act-decide = Ronda de muestras decidida
+act-submit = Opción presentada
+act-approve = Opción decidida
 act-sign = Firmado
 act-erase = Texto personal borrado

@@ -56,6 +56,9 @@ refused-critical-out = { $count ->
 }
 refused-newer-revision-needed = La última ronda se aprobó con cambios. Publique primero una revisión posterior a la revisión { $revision }, con esos cambios.
 refused-no-newer-revision = No hay revisión más nueva.
+refused-nothing-to-approve = Esta revisión no necesita aprobación de esto. Vea la lista de lo que necesita.
+refused-photo-missing = Añada una foto: una opción se juzga al menos por una.
+refused-option-decided = Esta opción ya está decidida: { $verdict }. Otra opción recibe otra decisión.
 
 ## Signing
 

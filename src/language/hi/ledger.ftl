@@ -42,6 +42,11 @@ deed-round-continue = रिवीज़न { $revision } होने पर �
 deed-measure = { $who } ने { $item } पर { $value } नापा, { $round } का पीस { $piece }।
 deed-measure-many = { $who } ने { $round } में { $count } नाप लिए।
 deed-decide = { $who } ने { $round } पर फ़ैसला किया: { $outcome }।
+deed-submit = { $who } ने { $item } ({ $kind }) का नमूना { $option } दिया।
+deed-approve = { $verdict ->
+    [approved] { $who } ने { $item } ({ $kind }) का नमूना { $option } मंज़ूर किया।
+   *[rejected] { $who } ने { $item } ({ $kind }) का नमूना { $option } नामंज़ूर किया।
+}
 deed-sign-revision = { $who } ने रिवीज़न { $revision } पर हस्ताक्षर किए।
 deed-sign-round = { $who } ने { $round } पर हस्ताक्षर किए।
 deed-erase = किसी का नाम, संदेश और फ़ोटो मिटाए गए। उनके हैश बने रहते हैं।

@@ -114,5 +114,7 @@ act-request-round = सैंपल राउंड माँगा
 act-round-move = सैंपल राउंड आगे बढ़ा
 act-measure = नाप लिया
 act-decide = सैंपल राउंड पर फ़ैसला
+act-submit = नमूना दिया गया
+act-approve = नमूने पर फ़ैसला
 act-sign = हस्ताक्षर
 act-erase = निजी लेख मिटाया

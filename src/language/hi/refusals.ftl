@@ -41,6 +41,9 @@ refused-changes-missing = बताएँ कि क्या बदलना �
 refused-critical-out = { $count } ज़रूरी पॉइंट टॉलरेंस से बाहर हैं। फिर से बनाने को कहें, बदलाव के रूप में लिखें, या छूट दें।
 refused-newer-revision-needed = पिछला राउंड बदलाव के साथ मंज़ूर हुआ। पहले रिवीज़न { $revision } के बाद का, इन बदलावों वाला रिवीज़न प्रकाशित करें।
 refused-no-newer-revision = इससे नया रिवीज़न नहीं है।
+refused-nothing-to-approve = इस रिवीज़न में इसकी मंज़ूरी नहीं चाहिए। किसकी चाहिए, वह सूची देखें।
+refused-photo-missing = फ़ोटो जोड़ें: नमूना कम से कम एक फ़ोटो से परखा जाता है।
+refused-option-decided = इस नमूने पर फ़ैसला हो चुका है: { $verdict }। दूसरे नमूने पर दूसरा फ़ैसला होता है।
 
 ## Signing
 

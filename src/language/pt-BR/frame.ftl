@@ -51,6 +51,8 @@ need-round-check = Medir a rodada de amostras { $number }, { $kind }
 need-round-decide = Decidir a rodada de amostras { $number }, { $kind }
 need-round-sign-blocked = Rodada de amostras { $number }, { $kind }: veja o que está em aberto antes de assinar
 need-round-sign = Assinar a decisão sobre a rodada de amostras { $number }, { $kind }
+need-approvals-decide = Decidir o que foi enviado para aprovação: { $count }
+need-approvals-submit = Enviar o que precisa de aprovação: { $count }
 
 frame-working = Trabalhando. Esta página continua sozinha.
 frame-sending = Enviando arquivos: { $files }, { $size } MB. Esta página continua sozinha.

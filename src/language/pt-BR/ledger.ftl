@@ -49,6 +49,11 @@ deed-measure-many = { $count ->
    *[other] { $who } mediu { $count } valores em { $round }.
 }
 deed-decide = { $who } decidiu { $round }: { $outcome }.
+deed-submit = { $who } enviou a opção { $option } de { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } aprovou a opção { $option } de { $item } ({ $kind }).
+   *[rejected] { $who } reprovou a opção { $option } de { $item } ({ $kind }).
+}
 deed-sign-revision = { $who } assinou a revisão { $revision }.
 deed-sign-round = { $who } assinou { $round }.
 deed-erase = O nome, as mensagens e as fotos de alguém foram apagados. Os hashes ficam.

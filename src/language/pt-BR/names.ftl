@@ -114,5 +114,7 @@ act-request-round = Rodada de amostras pedida
 act-round-move = Rodada de amostras avançou
 act-measure = Medida tomada
 act-decide = Rodada de amostras decidida
+act-submit = Opção enviada
+act-approve = Opção decidida
 act-sign = Assinado
 act-erase = Texto pessoal apagado

@@ -56,6 +56,9 @@ refused-critical-out = { $count ->
 }
 refused-newer-revision-needed = A última rodada foi aprovada com alterações. Publique primeiro uma revisão depois da revisão { $revision }, com essas alterações.
 refused-no-newer-revision = Não há revisão mais nova.
+refused-nothing-to-approve = Esta revisão não precisa de aprovação disto. Veja a lista do que precisa.
+refused-photo-missing = Acrescente uma foto: uma opção é julgada por uma pelo menos.
+refused-option-decided = Esta opção já está decidida: { $verdict }. Outra opção recebe outra decisão.
 
 ## Signing
 

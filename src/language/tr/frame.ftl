@@ -51,6 +51,8 @@ need-round-check = Numune turu { $number }: ölçün, { $kind }
 need-round-decide = Numune turu { $number }: karar verin, { $kind }
 need-round-sign-blocked = Numune turu { $number }, { $kind }: imzalamadan önce açık kalanlara bakın
 need-round-sign = Numune turu { $number }: kararı imzalayın, { $kind }
+need-approvals-decide = Onaya sunulanlara karar verin: { $count }
+need-approvals-submit = Onay gerektirenleri sunun: { $count }
 
 frame-working = Çalışıyor. Bu sayfa kendiliğinden ilerler.
 frame-sending = Dosyalar gönderiliyor: { $files }, { $size } MB. Bu sayfa kendiliğinden ilerler.

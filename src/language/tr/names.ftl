@@ -111,5 +111,7 @@ act-request-round = Numune turu istendi
 act-round-move = Numune turu ilerledi
 act-measure = Ölçü alındı
 act-decide = Numune turu kararı
+act-submit = Seçenek sunuldu
+act-approve = Seçenek kararı
 act-sign = İmzalandı
 act-erase = Kişisel metin silindi

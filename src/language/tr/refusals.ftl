@@ -41,6 +41,9 @@ refused-changes-missing = Neyin değişmesi gerektiğini yazın: en az bir madde
 refused-critical-out = { $count } kritik nokta tolerans dışında. Yeniden yapılmasını isteyin, değişiklik olarak yazın ya da sapma izni verin.
 refused-newer-revision-needed = Son tur değişikliklerle onaylandı. Önce, bu değişiklikleri içeren, revizyon { $revision } sonrası bir revizyon yayımlayın.
 refused-no-newer-revision = Daha yeni revizyon yok.
+refused-nothing-to-approve = Bu revizyon bunun için onay gerektirmiyor. Gerekenlerin listesine bakın.
+refused-photo-missing = Bir fotoğraf ekleyin: seçenek en az bir fotoğraftan değerlendirilir.
+refused-option-decided = Bu seçenek için karar verildi: { $verdict }. Başka seçenek başka karar alır.
 
 ## Signing
 

@@ -51,6 +51,8 @@ need-round-check = Đo đợt mẫu { $number }, { $kind }
 need-round-decide = Quyết định đợt mẫu { $number }, { $kind }
 need-round-sign-blocked = Đợt mẫu { $number }, { $kind }: xem việc còn mở trước khi ký
 need-round-sign = Ký quyết định về đợt mẫu { $number }, { $kind }
+need-approvals-decide = Quyết định những mẫu đã gửi duyệt: { $count }
+need-approvals-submit = Gửi những gì cần duyệt: { $count }
 
 frame-working = Đang xử lý. Trang này tự tiếp tục.
 frame-sending = Đang gửi tệp: { $files }, { $size } MB. Trang này tự tiếp tục.

@@ -42,6 +42,11 @@ deed-round-continue = { $who } tiếp tục { $round } dù đã có phiên bản
 deed-measure = { $who } đã đo { $value } ở { $item }, chiếc { $piece } của { $round }.
 deed-measure-many = { $who } đã đo { $count } số đo trong { $round }.
 deed-decide = { $who } đã quyết định { $round }: { $outcome }.
+deed-submit = { $who } đã gửi mẫu { $option } của { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } đã duyệt mẫu { $option } của { $item } ({ $kind }).
+   *[rejected] { $who } không duyệt mẫu { $option } của { $item } ({ $kind }).
+}
 deed-sign-revision = { $who } đã ký phiên bản { $revision }.
 deed-sign-round = { $who } đã ký { $round }.
 deed-erase = Tên, tin nhắn và ảnh của một người đã bị xóa. Mã băm vẫn còn.

@@ -111,5 +111,7 @@ act-request-round = Yêu cầu đợt mẫu
 act-round-move = Cập nhật đợt mẫu
 act-measure = Đã đo
 act-decide = Đã quyết định đợt mẫu
+act-submit = Đã gửi mẫu duyệt
+act-approve = Đã quyết định mẫu duyệt
 act-sign = Đã ký
 act-erase = Đã xóa nội dung cá nhân

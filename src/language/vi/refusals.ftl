@@ -41,6 +41,9 @@ refused-changes-missing = Hãy ghi phải sửa gì: ít nhất một mục, có
 refused-critical-out = Có { $count } vị trí trọng yếu ngoài dung sai. Hãy yêu cầu làm lại, ghi thành sửa đổi, hoặc chấp nhận sai lệch.
 refused-newer-revision-needed = Đợt trước được duyệt kèm sửa đổi. Hãy phát hành phiên bản sau phiên bản { $revision }, có các sửa đổi đó, trước.
 refused-no-newer-revision = Không có phiên bản mới hơn.
+refused-nothing-to-approve = Phiên bản này không cần duyệt cái này. Xem danh sách những gì cần duyệt.
+refused-photo-missing = Hãy thêm ảnh: mẫu được xét ít nhất qua một ảnh.
+refused-option-decided = Mẫu này đã có quyết định: { $verdict }. Mẫu khác có quyết định khác.
 
 ## Signing
 

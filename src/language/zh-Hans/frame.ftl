@@ -51,6 +51,8 @@ need-round-check = 测量第 { $number } 轮样衣，{ $kind }
 need-round-decide = 对第 { $number } 轮样衣作决定，{ $kind }
 need-round-sign-blocked = 第 { $number } 轮样衣，{ $kind }：签字前请先看还有什么未解决
 need-round-sign = 签署第 { $number } 轮样衣的决定，{ $kind }
+need-approvals-decide = 对提交批核的样品作决定：{ $count }
+need-approvals-submit = 提交需要批核的内容：{ $count }
 
 frame-working = 正在处理。本页会自动继续。
 frame-sending = 正在发送文件：{ $files } 个，{ $size } MB。本页会自动继续。

@@ -111,5 +111,7 @@ act-request-round = 要求样衣
 act-round-move = 样衣有进展
 act-measure = 已测量
 act-decide = 样衣已决定
+act-submit = 已提交样品
+act-approve = 样品已决定
 act-sign = 已签字
 act-erase = 个人文字已删除

@@ -41,6 +41,9 @@ refused-changes-missing = 请写明须修改什么：至少一项，并有文字
 refused-critical-out = 有 { $count } 个关键部位超出公差。请要求重做，列为修改，或准予让步。
 refused-newer-revision-needed = 上一轮是修改后批准。请先发布第 { $revision } 版之后的新版本，并包含这些修改。
 refused-no-newer-revision = 没有更新的版本。
+refused-nothing-to-approve = 此版本不需要批核这一项。请看需要批核的清单。
+refused-photo-missing = 请加一张照片：样品至少要凭一张照片判断。
+refused-option-decided = 此样品已有决定：{ $verdict }。新的样品会有新的决定。
 
 ## Signing
 

@@ -1,5 +1,6 @@
 //! Pages that both sides look at: each side sees its own part of the same page.
 
+pub mod approvals;
 pub mod archive;
 pub mod change_lines;
 pub mod changes;
@@ -15,6 +16,7 @@ pub mod now;
 pub mod patch;
 pub mod print;
 pub mod ready;
+pub mod reading;
 pub mod record;
 pub mod revision;
 pub mod sheet;

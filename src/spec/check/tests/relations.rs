@@ -155,5 +155,8 @@ fn the_least_stretched_value_is_held_against_the_base_size_only() {
     };
     let finding = found(Some("size-s")).expect("it lies below the relaxed value");
     assert!(finding.facts.contains(&("size", "S".into())));
-    assert!(found(None).is_none(), "no base size, nothing to hold against");
+    assert!(
+        found(None).is_none(),
+        "no base size, nothing to hold against"
+    );
 }
