@@ -63,6 +63,8 @@ acts! {
     Measure: [Owner, Designer, Merchandiser, SampleRoom];
     /// Submit lab dips, strike-offs and trims.
     Submit: [Merchandiser];
+    /// Seal pieces of an approved round.
+    Seal: [Owner];
     Sign: [Owner, Designer, Merchandiser];
 }
 

@@ -30,6 +30,8 @@ super::named! {
         Submit = "submit",
         /// The brand approved an option, or rejected it.
         Approve = "approve",
+        /// Pieces of an approved round were sealed.
+        Seal = "seal",
         Sign = "sign",
         /// Personal texts were erased; their hashes stay.
         Erase = "erase",

@@ -14,6 +14,7 @@ pub mod record;
 pub mod refused;
 pub mod revision;
 pub mod round;
+pub mod seal;
 pub mod signature;
 pub mod thread;
 

@@ -98,6 +98,15 @@ impl Text {
                 .with("option", option(entry))
                 .with("kind", t.submitted(entry))
                 .with("item", things.item(entry, "item")),
+            Act::Seal => t
+                .say("deed-seal")
+                .with("who", who)
+                .with("count", id("count").parse().unwrap_or(0_usize))
+                .with("round", t.round(things, entry)),
+            Act::Sign if entry.ids.contains_key(SubjectKind::Seal.name()) => t
+                .say("deed-sign-seal")
+                .with("who", who)
+                .with("round", t.round(things, entry)),
             Act::Sign => match entry.ids.get(SubjectKind::Revision.name()) {
                 Some(revision) => t
                     .say("deed-sign-revision")
@@ -223,7 +232,8 @@ impl Things {
     fn round(&self, entry: &Entry) -> Option<&(round::Kind, u32, DecimalSign)> {
         // A signature carries the round's number, and its id as that of what was signed.
         let name = match entry.act {
-            Act::Sign => "subject",
+            Act::Sign if !entry.ids.contains_key("round_id") => "subject",
+            Act::Sign => "round_id",
             _ => "round",
         };
         let id = entry.ids.get(name).map(RoundId::new)?;

@@ -44,6 +44,7 @@ macro_rules! read_by_all {
             "refusals"
             "revision"
             "rounds"
+            "seals"
             "sheet"
             "sheets"
             "sign-in"

@@ -48,6 +48,7 @@ ids! {
     SignatureId
     /// An option that was submitted to be approved.
     SubmissionId
+    SealId
 }
 
 /// No id yet: for building an item before it has one.

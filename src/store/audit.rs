@@ -8,6 +8,7 @@
 mod approvals;
 mod revisions;
 mod rounds;
+mod seals;
 mod signatures;
 mod threads;
 mod told;
@@ -136,6 +137,7 @@ impl Store {
             of.decisions().await?;
             of.dispatches().await?;
             of.submissions().await?;
+            of.seals().await?;
             of.signatures().await?;
             of.texts().await?;
         }
@@ -333,6 +335,10 @@ impl OfStyle<'_> {
                  d.reason_hash, x.person, x.salt, x.content, x.erased_at \
                  FROM submission_decision d JOIN submission s ON s.id = d.submission \
                  LEFT JOIN private_text x ON x.id = d.reason WHERE s.style = $1 \
+                 UNION ALL SELECT 'pieces of seal ' || s.id || ', place of ' || p.piece, s.person, \
+                 p.place_hash, x.person, x.salt, x.content, x.erased_at FROM seal_piece p \
+                 JOIN seal s ON s.id = p.seal LEFT JOIN private_text x ON x.id = p.place \
+                 WHERE s.style = $1 \
                  UNION ALL SELECT 'name on signature ' || s.id, s.person, s.name_hash, x.person, \
                  x.salt, x.content, x.erased_at FROM signature s \
                  LEFT JOIN private_text x ON x.id = s.name WHERE s.style = $1 ORDER BY 1",

@@ -5,7 +5,7 @@
 use sqlx::{PgConnection, SqliteConnection};
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 17] = [
+pub const GUARDED: [&str; 19] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -20,6 +20,8 @@ pub const GUARDED: [&str; 17] = [
     "submission",
     "submission_photo",
     "submission_decision",
+    "seal",
+    "seal_piece",
     "ledger",
     "correction",
     "record_key",

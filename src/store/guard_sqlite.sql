@@ -84,6 +84,18 @@ BEGIN SELECT RAISE(ABORT, 'the table submission_decision only grows'); END;
 CREATE TRIGGER IF NOT EXISTS submission_decision_no_delete BEFORE DELETE ON submission_decision
 BEGIN SELECT RAISE(ABORT, 'the table submission_decision only grows'); END;
 
+CREATE TRIGGER IF NOT EXISTS seal_no_update BEFORE UPDATE ON seal
+BEGIN SELECT RAISE(ABORT, 'the table seal only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS seal_no_delete BEFORE DELETE ON seal
+BEGIN SELECT RAISE(ABORT, 'the table seal only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS seal_piece_no_update BEFORE UPDATE ON seal_piece
+BEGIN SELECT RAISE(ABORT, 'the table seal_piece only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS seal_piece_no_delete BEFORE DELETE ON seal_piece
+BEGIN SELECT RAISE(ABORT, 'the table seal_piece only grows'); END;
+
 CREATE TRIGGER IF NOT EXISTS ledger_no_update BEFORE UPDATE ON ledger
 BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;
 

@@ -147,6 +147,7 @@ newtypes! {
     MeasurementId => |id| Ok(MeasurementId::new(id)),
     SignatureId => |id| Ok(SignatureId::new(id)),
     SubmissionId => |id| Ok(SubmissionId::new(id)),
+    SealId => |id| Ok(SealId::new(id)),
     Digest => |hex| Ok(Digest::try_from(hex)?),
     Time => |text| Ok(Time::try_from(text)?),
 }

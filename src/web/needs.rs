@@ -58,7 +58,7 @@ fn concerns(role: Role, what: &What) -> bool {
             turn: Turn::Change, ..
         } => act::Write::ROLES.contains(&role),
         What::Thread { .. } => role != Role::Viewer,
-        What::Approvals { .. } => role.signs(),
+        What::Approvals { .. } | What::Seal { .. } => role.signs(),
         What::Round { state, .. } if state.is_decided() => role.signs(),
         What::Round { state, .. } => match state {
             round::State::Requested => role == Role::Merchandiser,
@@ -113,6 +113,21 @@ fn line(t: Text, side: Side, need: Need) -> Line {
                 .with("kind", t.name(&kind))
                 .with("number", number);
             (format!("{base}/rounds/{id}"), said)
+        }
+        What::Seal {
+            id,
+            round,
+            kind,
+            blocks,
+        } => {
+            let said = t
+                .say(match blocks.is_empty() {
+                    true => "need-sign-seal",
+                    false => "need-sign-seal-blocked",
+                })
+                .with("number", round)
+                .with("kind", t.name(&kind));
+            (format!("{base}/seals/{id}"), said)
         }
         What::Approvals { org, count } => {
             let said = t

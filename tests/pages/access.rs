@@ -124,6 +124,12 @@ const TABLE: &str = "
     POST /styles/{style}/rounds/{round}/measure            s y y n y y x x
     POST /styles/{style}/rounds/{round}/decide             s y y n x x x x
     POST /styles/{style}/rounds/{round}/sign               s y y n y n x x
+    GET  /styles/{style}/rounds/{round}/seal               s y y y y y x x
+    POST /styles/{style}/rounds/{round}/seal               s y n n x x x x
+    GET  /styles/{style}/seals/{seal}                      s y y y y y x x
+    POST /styles/{style}/seals/{seal}/sign                 s y y n y n x x
+    GET  /styles/{style}/seals/{seal}/record               s y y y y y x x
+    GET  /styles/{style}/seals/{seal}/record/file          s y y y y y x x
     GET  /styles/{style}/ledger                            s y y y y y x x
     GET  /styles/{style}/files/{file}                      s y y y y y x x
     GET  /styles/{style}/files/{file}/{width}              s y y y y y x x
@@ -226,16 +232,13 @@ impl Place {
     async fn new(db: Db) -> Place {
         let site = Site::with_revision(db).await;
         let cast = &site.cast;
+        let sealed = cast.ready_to_seal().await;
+        let seal = cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await.unwrap();
+        let submission = cast.sao_mai.submissions().await.remove(0).id;
         let thread = cast.sao_mai.asks("point-a", "With the rib?").await.unwrap();
         let round = cast
             .brand
             .requests(&cast.sao_mai, &["size-m"])
-            .await
-            .unwrap();
-        let things = cast.sao_mai.to_approve().await;
-        let submission = cast
-            .sao_mai
-            .submits(&things[0], "First bath")
             .await
             .unwrap();
         let owner = &cast.brand.owner;
@@ -260,6 +263,7 @@ impl Place {
             ("{thread}", thread.to_string()),
             ("{round}", round.to_string()),
             ("{submission}", submission.to_string()),
+            ("{seal}", seal.to_string()),
         ];
         Place { site, ids }
     }

@@ -5,14 +5,14 @@ use std::collections::{BTreeMap, BTreeSet, VecDeque};
 
 use axum::http::StatusCode;
 use fellseam::exchange::approval::Verdict;
-use fellseam::exchange::round::Outcome;
+use fellseam::exchange::round::{Kind, Materials, Outcome};
 use fellseam::language::Language;
 use fellseam::spec::document::Illuminant;
 use scraper::{ElementRef, Html, Node};
 use serde_json::Value;
 
 use crate::pages::{Browser, Page, Site};
-use crate::support::cast::{lab, measured_round, set_base};
+use crate::support::cast::{approved_round, lab, measured_round, set_base};
 use crate::support::database::on_both;
 
 /// What is the same in every language: formats of files, units, codes of standards.
@@ -38,9 +38,14 @@ const SPOKEN: &[&str] = &[
     "data-title",
 ];
 
-/// A style with two revisions, every sort of thread, options that were submitted, a decided and an open sample round.
+/// A style with two revisions, every sort of thread, options that were submitted, a sealed sample, a decided and an open sample round.
 async fn busy(site: &Site) {
     let (brand, factory) = (&site.cast.brand, &site.cast.sao_mai);
+    // A sealed sample, and one that much keeps from being sealed.
+    let sealed = site.cast.ready_to_seal().await;
+    let seal = site.cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await;
+    seal.unwrap();
+    approved_round(brand, factory, Kind::PreProduction, Materials::Substitute).await;
     factory.acknowledges(1).await.unwrap();
     let question = factory.asks("point-a", "Rib?").await.unwrap();
     brand.says(&question, "Rib 2x2").await.unwrap();

@@ -40,6 +40,7 @@ mod ready;
 mod records;
 mod revision;
 mod rounds;
+mod seals;
 mod sheets;
 mod starts;
 mod style;

@@ -17,6 +17,7 @@ mod needs;
 mod people;
 mod revisions;
 mod rounds;
+mod seals;
 mod shares;
 mod signing;
 mod sqlite;

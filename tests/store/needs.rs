@@ -24,6 +24,7 @@ fn short(needs: Vec<Need>) -> Vec<String> {
             },
             What::Round { state, .. } => format!("round {}", state.name()),
             What::Approvals { count, .. } => format!("approvals {count}"),
+            What::Seal { round, .. } => format!("seal {round}"),
         })
         .collect()
 }

@@ -8,7 +8,7 @@ use fellseam::store::{Db, ThreadMove};
 use crate::support::cast::*;
 
 /// Three revisions, the first withdrawn; two factories; answered, changed and granted threads with
-/// photographs; options that were approved, rejected and not decided; a remade round, and one that went on past a newer revision and was approved with
+/// photographs; options that were approved, rejected and not decided; a sealed sample; a remade round, and one that went on past a newer revision and was approved with
 /// changes; signatures of both sides on a revision and a round, and of one on another; a share that ended.
 pub async fn whole_walk(db: Db) -> Cast {
     let cast = Cast::with_revision(db).await;
@@ -63,6 +63,9 @@ pub async fn whole_walk(db: Db) -> Cast {
         .await
         .unwrap();
     sao_mai.submits(&zip, "Matt").await.unwrap();
+
+    let sealed = cast.ready_to_seal_with(meghna).await;
+    cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await.unwrap();
 
     let first = measured_round(brand, sao_mai, &["size-m"], &[(1, "point-c", "28")]).await;
     brand

@@ -47,6 +47,8 @@ deed-approve = { $verdict ->
     [approved] { $who } { $item } ({ $kind })-এর নমুনা { $option } অনুমোদন করেছেন।
    *[rejected] { $who } { $item } ({ $kind })-এর নমুনা { $option } প্রত্যাখ্যান করেছেন।
 }
+deed-seal = { $who } { $round }-এর পিস সিল করেছেন: { $count }।
 deed-sign-revision = { $who } রিভিশন { $revision } সই করেছেন।
 deed-sign-round = { $who } { $round }-এ সই করেছেন।
+deed-sign-seal = { $who } { $round }-এর সিলে সই করেছেন।
 deed-erase = কারো নাম, বার্তা ও ছবি মুছে ফেলা হয়েছে। হ্যাশগুলো আছে।

@@ -116,5 +116,6 @@ act-measure = মাপ নেওয়া
 act-decide = স্যাম্পল রাউন্ডের সিদ্ধান্ত
 act-submit = নমুনা জমা
 act-approve = নমুনার সিদ্ধান্ত
+act-seal = স্যাম্পল সিল
 act-sign = সই
 act-erase = ব্যক্তিগত লেখা মোছা

@@ -54,6 +54,8 @@ deed-approve = { $verdict ->
     [approved] { $who } approved option { $option } of { $item } ({ $kind }).
    *[rejected] { $who } rejected option { $option } of { $item } ({ $kind }).
 }
+deed-seal = { $who } sealed pieces of { $round }: { $count }.
 deed-sign-revision = { $who } signed revision { $revision }.
 deed-sign-round = { $who } signed { $round }.
+deed-sign-seal = { $who } signed the seal of { $round }.
 deed-erase = Somebody's name, messages and photographs were erased. Their hashes stay.

@@ -116,5 +116,6 @@ act-measure = Measurement taken
 act-decide = Sample round decided
 act-submit = Option submitted
 act-approve = Option decided
+act-seal = Sample sealed
 act-sign = Signed
 act-erase = Personal text erased

@@ -54,6 +54,8 @@ deed-approve = { $verdict ->
     [approved] { $who } aprobó la opción { $option } de { $item } ({ $kind }).
    *[rejected] { $who } rechazó la opción { $option } de { $item } ({ $kind }).
 }
+deed-seal = { $who } selló piezas de { $round }: { $count }.
 deed-sign-revision = { $who } firmó la revisión { $revision }.
 deed-sign-round = { $who } firmó { $round }.
+deed-sign-seal = { $who } firmó el sello de { $round }.
 deed-erase = Se borraron el nombre, los mensajes y las fotos de alguien. Sus hashes quedan.

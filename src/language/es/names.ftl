@@ -116,5 +116,6 @@ act-measure = Medida tomada
 act-decide = Ronda de muestras decidida
 act-submit = Opción presentada
 act-approve = Opción decidida
+act-seal = Muestra sellada
 act-sign = Firmado
 act-erase = Texto personal borrado

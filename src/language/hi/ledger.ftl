@@ -47,6 +47,8 @@ deed-approve = { $verdict ->
     [approved] { $who } ने { $item } ({ $kind }) का नमूना { $option } मंज़ूर किया।
    *[rejected] { $who } ने { $item } ({ $kind }) का नमूना { $option } नामंज़ूर किया।
 }
+deed-seal = { $who } ने { $round } के पीस सील किए: { $count }।
 deed-sign-revision = { $who } ने रिवीज़न { $revision } पर हस्ताक्षर किए।
 deed-sign-round = { $who } ने { $round } पर हस्ताक्षर किए।
+deed-sign-seal = { $who } ने { $round } की सील पर हस्ताक्षर किए।
 deed-erase = किसी का नाम, संदेश और फ़ोटो मिटाए गए। उनके हैश बने रहते हैं।

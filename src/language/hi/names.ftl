@@ -116,5 +116,6 @@ act-measure = नाप लिया
 act-decide = सैंपल राउंड पर फ़ैसला
 act-submit = नमूना दिया गया
 act-approve = नमूने पर फ़ैसला
+act-seal = सैंपल सील
 act-sign = हस्ताक्षर
 act-erase = निजी लेख मिटाया

@@ -174,6 +174,7 @@ impl Named for Act {
             Act::Decide => "act-decide",
             Act::Submit => "act-submit",
             Act::Approve => "act-approve",
+            Act::Seal => "act-seal",
             Act::Sign => "act-sign",
             Act::Erase => "act-erase",
         })

@@ -54,6 +54,8 @@ deed-approve = { $verdict ->
     [approved] { $who } aprovou a opção { $option } de { $item } ({ $kind }).
    *[rejected] { $who } reprovou a opção { $option } de { $item } ({ $kind }).
 }
+deed-seal = { $who } lacrou peças de { $round }: { $count }.
 deed-sign-revision = { $who } assinou a revisão { $revision }.
 deed-sign-round = { $who } assinou { $round }.
+deed-sign-seal = { $who } assinou o lacre de { $round }.
 deed-erase = O nome, as mensagens e as fotos de alguém foram apagados. Os hashes ficam.

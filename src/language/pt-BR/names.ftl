@@ -116,5 +116,6 @@ act-measure = Medida tomada
 act-decide = Rodada de amostras decidida
 act-submit = Opção enviada
 act-approve = Opção decidida
+act-seal = Amostra lacrada
 act-sign = Assinado
 act-erase = Texto pessoal apagado

@@ -47,6 +47,8 @@ deed-approve = { $verdict ->
     [approved] { $who } seçenek { $option } için onay verdi: { $item } ({ $kind }).
    *[rejected] { $who } seçenek { $option } için ret verdi: { $item } ({ $kind }).
 }
+deed-seal = { $who } parça mühürledi, { $round }: { $count }.
 deed-sign-revision = { $who } revizyon { $revision } imzaladı.
 deed-sign-round = { $who } imzaladı: { $round }.
+deed-sign-seal = { $who } mührü imzaladı, { $round }.
 deed-erase = Bir kişinin adı, mesajları ve fotoğrafları silindi. Özetleri kalır.

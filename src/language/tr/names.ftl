@@ -113,5 +113,6 @@ act-measure = Ölçü alındı
 act-decide = Numune turu kararı
 act-submit = Seçenek sunuldu
 act-approve = Seçenek kararı
+act-seal = Numune mühürlendi
 act-sign = İmzalandı
 act-erase = Kişisel metin silindi

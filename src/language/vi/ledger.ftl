@@ -47,6 +47,8 @@ deed-approve = { $verdict ->
     [approved] { $who } đã duyệt mẫu { $option } của { $item } ({ $kind }).
    *[rejected] { $who } không duyệt mẫu { $option } của { $item } ({ $kind }).
 }
+deed-seal = { $who } đã niêm phong mẫu của { $round }: { $count }.
 deed-sign-revision = { $who } đã ký phiên bản { $revision }.
 deed-sign-round = { $who } đã ký { $round }.
+deed-sign-seal = { $who } đã ký niêm phong của { $round }.
 deed-erase = Tên, tin nhắn và ảnh của một người đã bị xóa. Mã băm vẫn còn.

@@ -113,5 +113,6 @@ act-measure = Đã đo
 act-decide = Đã quyết định đợt mẫu
 act-submit = Đã gửi mẫu duyệt
 act-approve = Đã quyết định mẫu duyệt
+act-seal = Đã niêm phong mẫu
 act-sign = Đã ký
 act-erase = Đã xóa nội dung cá nhân

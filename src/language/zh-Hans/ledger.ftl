@@ -47,6 +47,8 @@ deed-approve = { $verdict ->
     [approved] { $who } 批准了 { $item }（{ $kind }）的样品 { $option }。
    *[rejected] { $who } 没有通过 { $item }（{ $kind }）的样品 { $option }。
 }
+deed-seal = { $who } 封存了{ $round }的样衣：{ $count }。
 deed-sign-revision = { $who } 签署了第 { $revision } 版。
 deed-sign-round = { $who } 签署了{ $round }。
+deed-sign-seal = { $who } 签署了{ $round }的封样。
 deed-erase = 某人的姓名、留言和照片已删除。其哈希值保留。

@@ -113,5 +113,6 @@ act-measure = 已测量
 act-decide = 样衣已决定
 act-submit = 已提交样品
 act-approve = 样品已决定
+act-seal = 已封样
 act-sign = 已签字
 act-erase = 个人文字已删除

@@ -8,6 +8,8 @@ pub mod export;
 pub mod files;
 pub mod measure;
 pub mod round;
+pub mod seal;
+pub mod sealing;
 pub mod sign_box;
 pub mod item;
 pub mod ledger;

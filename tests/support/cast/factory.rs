@@ -43,9 +43,19 @@ impl Factory {
     }
 
     pub async fn dispatches(&self, round: &RoundId) -> Result<(), StoreError> {
+        self.dispatches_as(round, round::Materials::Substitute)
+            .await
+    }
+
+    /// Sends pieces of these materials.
+    pub async fn dispatches_as(
+        &self,
+        round: &RoundId,
+        materials: round::Materials,
+    ) -> Result<(), StoreError> {
         let permit = self.lead.on(&self.style).await;
         let sending = round::Sending {
-            materials: round::Materials::Substitute,
+            materials,
             substitutes: "Zip from stock, matt",
             parcel: "Kestrel Post 1182",
         };
