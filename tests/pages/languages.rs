@@ -38,7 +38,8 @@ const SPOKEN: &[&str] = &[
     "data-title",
 ];
 
-/// A style with two revisions, every sort of thread, options that were submitted, a sealed sample, a decided and an open sample round.
+/// A style with two revisions, every sort of thread, options that were submitted, a sealed sample, a
+/// decided and an open sample round.
 async fn busy(site: &Site) {
     let (brand, factory) = (&site.cast.brand, &site.cast.sao_mai);
     // A sealed sample, and one that much keeps from being sealed.

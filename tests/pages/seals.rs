@@ -67,7 +67,7 @@ on_both! {
             "Not approved yet: 5.",
             "The pieces are made of substitute materials.",
         ]);
-        assert!(told[4].contains("Lab dip: Ink, Lab dip: Sand, Strike-off: "), "{told:#?}");
+        assert!(told[4].contains("Lab dip: Ink (F1 Brushed loopback jersey), Lab dip: Sand (F2 2 × 2 rib), Strike-off: "), "{told:#?}");
         assert_eq!(blocks(&mut iris, &site, &round).await, told, "a designer neither");
         let page = nell.opens(&sealing(&site, &round)).await;
         assert!(!page.has_form(&sealing(&site, &round)));
@@ -152,7 +152,7 @@ on_both! {
         page.must_see("Waits for both signatures");
         page.must_see("It says nothing about safety or legal compliance.");
         page.must_see("HT-17 Piece 1, size M Factory Shelf 3, Linh");
-        page.must_see("Lab dip: Ink, Option A");
+        page.must_see("Lab dip: Ink (F1 Brushed loopback jersey), Option A");
         let again = nell.opens(&here).await;
         let seal = again.link("Open the seal");
         linh.opens("/").await.must_see("Sign the seal of sample round 2, Pre-production");
@@ -184,6 +184,11 @@ on_both! {
         assert_eq!(names, [Some("Linh"), Some("Iris")]);
         let content = checked.record.subject.content.expect("what was signed");
         assert!(content.contains("HT-17") && !content.contains("Shelf 3"), "{content}");
+
+        let ledger = linh.opens(&format!("{}/ledger", site.style)).await;
+        ledger.must_see("Nell sealed pieces of round 2 (Pre-production): 1.");
+        ledger.must_see("Linh signed the seal of round 2 (Pre-production).");
+        ledger.must_see("Iris approved option A of P1 Main fabric (Lab dip).");
 
         // Another factory knows of none of it.
         cast.brand.shares_with(&cast.meghna).await.unwrap();

@@ -3,7 +3,7 @@
 use askama::Template;
 use axum::extract::{Path, State};
 
-use super::sealing::named;
+use super::sealing::{called, named};
 use super::sign_box::{Facts, SignBox, sign};
 use crate::access::{Side, act};
 use crate::exchange::revision::Standing;
@@ -71,15 +71,11 @@ pub async fn show(
         .iter()
         .filter(|it| seal.approvals.contains(&it.id));
     let approvals = approvals.map(|it| {
-        let spec = &it.frozen.spec;
-        let name = match it.anchor.colour(spec) {
-            Some(colour) => colour.name.clone(),
-            None => named(spec, &it.anchor.item),
-        };
+        let thing = called(t, &it.frozen.spec, &it.anchor);
         let option = t
             .say("approvals-option")
             .with("option", nth(it.number as usize - 1));
-        format!("{}: {name}, {option}", t.name(&it.anchor.kind))
+        format!("{thing}, {option}")
     });
     let threads = store.thread_facts(reader).await?;
     let conceded = threads

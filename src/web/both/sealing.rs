@@ -7,6 +7,7 @@ use axum::extract::{Path, State};
 use super::round::address;
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::Refused;
+use crate::exchange::approval::Anchor;
 use crate::exchange::seal::Keep;
 use crate::exchange::thread::Thread;
 use crate::language::Text;
@@ -224,6 +225,17 @@ async fn load(
     })
 }
 
+/// A thing to approve by its kind and name: a colour with the cloth that it is on.
+pub fn called(t: Text, spec: &Spec, anchor: &Anchor) -> String {
+    let fabric = anchor.fabric.as_ref().map(|it| named(spec, it));
+    let name = match (anchor.colour(spec), fabric) {
+        (Some(colour), Some(fabric)) => format!("{} ({fabric})", colour.name),
+        _ => named(spec, &anchor.item),
+    };
+    format!("{}: {name}", t.name(&anchor.kind))
+}
+
+/// Letter and name of an item.
 pub fn named(spec: &Spec, id: &ItemId) -> String {
     let item = spec.item(id);
     let words = item.map(|it| format!("{} {}", it.letter(), it.name()));
@@ -246,7 +258,10 @@ struct Around<'a> {
 impl Around<'_> {
     fn block(&self, why: &Refused) -> Block {
         let things = match why {
-            Refused::NotApprovedYet { things } => things.iter().map(|it| self.thing(it)).collect(),
+            Refused::NotApprovedYet { things } => things
+                .iter()
+                .map(|it| called(self.t, self.spec, it))
+                .collect(),
             Refused::PieceCriticalOut { points } => {
                 points.iter().map(|it| named(self.spec, it)).collect()
             }
@@ -257,15 +272,6 @@ impl Around<'_> {
             things,
             ways: self.ways_on(why),
         }
-    }
-
-    /// A thing to approve: a colour by its own name.
-    fn thing(&self, anchor: &crate::exchange::approval::Anchor) -> String {
-        let name = match anchor.colour(self.spec) {
-            Some(colour) => colour.name.clone(),
-            None => named(self.spec, &anchor.item),
-        };
-        format!("{}: {name}", self.t.name(&anchor.kind))
     }
 
     fn ways_on(&self, why: &Refused) -> Vec<WayOn> {
