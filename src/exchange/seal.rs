@@ -80,7 +80,7 @@ pub fn blocks(facts: &Sealing<'_>) -> Vec<Refused> {
     if !threads.is_empty() {
         blocks.push(Refused::MustFixUnverified { threads });
     }
-    if !facts.size_sets.iter().any(|chart| *chart == facts.chart) {
+    if !facts.size_sets.contains(&facts.chart) {
         blocks.push(Refused::SizeSetMissing);
     }
     if !facts.unapproved.is_empty() {

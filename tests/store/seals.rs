@@ -96,8 +96,9 @@ on_both! {
             });
             seals.collect()
         };
-        assert_eq!(waits(sao_mai).await, [seal.id.clone()]);
-        assert_eq!(waits(brand).await, [seal.id.clone()]);
+        let own = std::slice::from_ref(&seal.id);
+        assert_eq!(waits(sao_mai).await, own);
+        assert_eq!(waits(brand).await, own);
         signs(sao_mai, &seal).await.unwrap();
         assert!(waits(sao_mai).await.is_empty());
         signs(brand, &seal).await.unwrap();
