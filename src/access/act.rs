@@ -56,11 +56,15 @@ acts! {
     Ask: [Owner, Designer, Merchandiser, SampleRoom];
     /// Write into a thread and move it on. Who may make which move is the thread's own rule.
     Answer: [Owner, Designer, Merchandiser, SampleRoom];
-    /// Ask for a sample round, receive and decide it.
+    /// Ask for a sample round, receive and decide it; decide what was submitted.
     Decide: [Owner, Designer];
     /// Start a round's work and dispatch it.
     Dispatch: [Merchandiser];
     Measure: [Owner, Designer, Merchandiser, SampleRoom];
+    /// Submit lab dips, strike-offs and trims.
+    Submit: [Merchandiser];
+    /// Seal pieces of an approved round.
+    Seal: [Owner];
     Sign: [Owner, Designer, Merchandiser];
 }
 
@@ -70,3 +74,4 @@ pub trait BringsPhotos: Act {}
 impl BringsPhotos for Ask {}
 impl BringsPhotos for Answer {}
 impl BringsPhotos for Measure {}
+impl BringsPhotos for Submit {}

@@ -26,6 +26,12 @@ super::named! {
         RoundMove = "round_move",
         Measure = "measure",
         Decide = "decide",
+        /// A factory submitted an option of something to approve.
+        Submit = "submit",
+        /// The brand approved an option, or rejected it.
+        Approve = "approve",
+        /// Pieces of an approved round were sealed.
+        Seal = "seal",
         Sign = "sign",
         Translate = "translate",
         /// Personal texts were erased; their hashes stay.

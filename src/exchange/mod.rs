@@ -1,9 +1,11 @@
-//! The exchange between a brand and its factories: the rules of revisions, threads, sample rounds
-//! and signatures, and the hashing of the ledger. Pure: no I/O, no clock, no async, no SQL.
+//! The exchange between a brand and its factories: the rules of revisions, threads, sample rounds,
+//! approvals, seals and signatures, and the hashing of the ledger. Pure: no I/O, no clock, no async,
+//! no SQL.
 //!
 //! Every move takes facts that were read elsewhere and says what comes of it, or why not and what
 //! to do instead ([`Refused`]). Nothing here remembers anything.
 
+pub mod approval;
 #[cfg(test)]
 mod cast;
 pub mod ledger;
@@ -13,6 +15,7 @@ pub mod record;
 pub mod refused;
 pub mod revision;
 pub mod round;
+pub mod seal;
 pub mod signature;
 pub mod thread;
 pub mod translation;

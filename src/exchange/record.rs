@@ -1,4 +1,4 @@
-//! The signed record of a revision or a round: one small file that says who put their name to what
+//! The signed record of a revision, a round or a seal: one small file that says who put their name to what
 //! and when, with the entries of the chain that tell of it, and can be [checked](check) on any
 //! machine with the installation's public key.
 //!
@@ -144,9 +144,9 @@ pub struct Style {
 #[serde(deny_unknown_fields)]
 pub struct Subject {
     pub kind: SubjectKind,
-    /// The revision's or the round's id.
+    /// The revision's, the round's or the seal's id.
     pub id: String,
-    /// The revision's or the round's number.
+    /// The revision's or the round's number; a seal has its round's.
     pub number: u32,
     /// The number of the revision that it is bound to; a revision's own.
     pub revision: u32,
@@ -230,6 +230,7 @@ pub fn matters(entry: &Entry, subject: &Subject, factory: &OrgId) -> bool {
         Act::RequestRound | Act::RoundMove | Act::Decide => {
             subject.kind == SubjectKind::Round && id("round") == Some(subject.id.as_str())
         }
+        Act::Seal => subject.kind == SubjectKind::Seal && id("seal") == Some(subject.id.as_str()),
         _ => false,
     }
 }

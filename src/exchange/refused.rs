@@ -2,6 +2,7 @@
 
 use crate::spec::{Finding, ItemId, Section, ThreadId};
 
+use super::approval::{Anchor, Verdict};
 use super::round;
 use super::thread;
 
@@ -102,6 +103,51 @@ pub enum Refused {
     #[error("there is no newer revision")]
     NoNewerRevision,
 
+    // Approvals.
+    /// The revision needs no approval of this. Way on: the list of what it needs.
+    #[error("nothing to approve there")]
+    NothingToApprove,
+    /// An option is judged from a photograph at least.
+    #[error("a photograph is missing")]
+    PhotoMissing,
+    /// One decision for each option. Way on: another option.
+    #[error("the option is {}", .verdict.name())]
+    OptionDecided { verdict: Verdict },
+
+    // Sealing.
+    #[error("only an owner of the brand seals")]
+    OnlyOwner,
+    /// Pieces of the round were sealed before. Way on: the seal.
+    #[error("pieces of the round are sealed already")]
+    AlreadySealed,
+    /// Way on: a round before bulk, or of its beginning.
+    #[error("no sample is sealed from a round of {}", .kind.name())]
+    TooEarlyToSeal { kind: round::Kind },
+    #[error("the round is {}, not approved", .state.name())]
+    RoundNotApproved { state: round::State },
+    /// Way on: answer and close them.
+    #[error("questions are open")]
+    QuestionsBeforeSealing { threads: Vec<ThreadId> },
+    /// Must-fixes that were neither seen on a sample nor let pass. Way on: verify them.
+    #[error("must-fixes are not verified")]
+    MustFixUnverified { threads: Vec<ThreadId> },
+    /// Way on: a size-set round of this chart that is approved.
+    #[error("no approved size set has this chart")]
+    SizeSetMissing,
+    /// Way on: submit and approve them.
+    #[error("not everything is approved")]
+    NotApprovedYet { things: Vec<Anchor> },
+    /// Way on: a round of the spec's own materials.
+    #[error("the pieces are made of substitutes")]
+    SubstitutesSent,
+    /// Critical points out of tolerance on pieces that would be kept. Way on: other pieces, or a
+    /// concession.
+    #[error("critical points are out of tolerance on a piece to be kept")]
+    PieceCriticalOut { points: Vec<ItemId> },
+    /// Which pieces, their seal numbers, or where they are kept.
+    #[error("what is sealed is not said")]
+    SealUnsaid,
+
     // Signing.
     /// Way on: answer and close them.
     #[error("questions are open")]
@@ -177,6 +223,20 @@ impl Refused {
             Refused::CriticalOut { .. } => "refused-critical-out",
             Refused::NewerRevisionNeeded { .. } => "refused-newer-revision-needed",
             Refused::NoNewerRevision => "refused-no-newer-revision",
+            Refused::NothingToApprove => "refused-nothing-to-approve",
+            Refused::PhotoMissing => "refused-photo-missing",
+            Refused::OptionDecided { .. } => "refused-option-decided",
+            Refused::OnlyOwner => "refused-only-owner",
+            Refused::AlreadySealed => "refused-already-sealed",
+            Refused::TooEarlyToSeal { .. } => "refused-too-early-to-seal",
+            Refused::RoundNotApproved { .. } => "refused-round-not-approved",
+            Refused::QuestionsBeforeSealing { .. } => "refused-questions-before-sealing",
+            Refused::MustFixUnverified { .. } => "refused-must-fix-unverified",
+            Refused::SizeSetMissing => "refused-size-set-missing",
+            Refused::NotApprovedYet { .. } => "refused-not-approved-yet",
+            Refused::SubstitutesSent => "refused-substitutes-sent",
+            Refused::PieceCriticalOut { .. } => "refused-piece-critical-out",
+            Refused::SealUnsaid => "refused-seal-unsaid",
             Refused::OpenQuestions { .. } => "refused-open-questions",
             Refused::MustFixOpen { .. } => "refused-must-fix-open",
             Refused::SamePersonBothSides => "refused-same-person-both-sides",

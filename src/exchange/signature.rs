@@ -12,6 +12,7 @@ super::named! {
     SubjectKind {
         Revision = "revision",
         Round = "round",
+        Seal = "seal",
     }
 }
 
@@ -22,6 +23,8 @@ super::named! {
         RevisionByBrand = "statement-revision-brand",
         RoundByFactory = "statement-round-factory",
         RoundByBrand = "statement-round-brand",
+        SealByFactory = "statement-seal-factory",
+        SealByBrand = "statement-seal-brand",
     }
 }
 
@@ -44,6 +47,12 @@ pub enum Subject<'a> {
         digest: &'a Digest,
         state: round::State,
     },
+    Seal {
+        /// The number of the revision that the pieces were made to.
+        revision: u32,
+        /// The digest of its [record](super::seal::Record).
+        digest: &'a Digest,
+    },
 }
 
 /// A signature that was given in this style.
@@ -54,7 +63,7 @@ pub struct Signed {
     /// The factory that it is with or by.
     pub factory: OrgId,
     pub kind: SubjectKind,
-    /// The id of the revision or round.
+    /// The id of the revision, round or seal.
     pub subject: String,
 }
 
@@ -65,7 +74,7 @@ pub struct Signing<'a> {
     /// The factory that it is with or by.
     pub factory: &'a OrgId,
     pub subject: Subject<'a>,
-    /// The id of the revision or round.
+    /// The id of the revision, round or seal.
     pub subject_id: &'a str,
     /// The digest of what was on the signer's screen.
     pub shown: &'a Digest,
@@ -98,7 +107,7 @@ pub fn may_sign(facts: &Signing<'_>) -> Result<ToSign, Refused> {
 /// A revision: it is the current one, the factory has acknowledged it before it signs, no question
 /// with this factory is open, and every must-fix is changed in it or was let pass. A round: it is
 /// decided (its must-fixes are the next revision's business), and no question about its revision
-/// or an earlier one is open. Either: once for each side, and no person for both.
+/// or an earlier one is open, as with a seal. Each: once for each side, and no person for both.
 pub fn blocks(facts: &Signing<'_>) -> Vec<Refused> {
     let side = facts.by.side();
     if !facts.by.role.signs() {
@@ -141,6 +150,8 @@ pub fn blocks(facts: &Signing<'_>) -> Vec<Refused> {
             }
             (SubjectKind::Round, *revision)
         }
+        // It was sealed, which no state takes back.
+        Subject::Seal { revision, .. } => (SubjectKind::Seal, *revision),
     };
     let again = |signed: &Signed| {
         signed.kind == kind
@@ -160,7 +171,7 @@ pub fn blocks(facts: &Signing<'_>) -> Vec<Refused> {
 }
 
 /// What has to be settled with this factory before either side signs the revision of this number,
-/// or a round that is bound to it.
+/// a round that is bound to it, or a seal of such a round.
 pub fn unsettled(
     threads: &[Thread],
     factory: &OrgId,
@@ -189,7 +200,9 @@ pub fn unsettled(
 impl Subject<'_> {
     fn digest(&self) -> &Digest {
         match self {
-            Subject::Revision { digest, .. } | Subject::Round { digest, .. } => digest,
+            Subject::Revision { digest, .. }
+            | Subject::Round { digest, .. }
+            | Subject::Seal { digest, .. } => digest,
         }
     }
 
@@ -200,6 +213,8 @@ impl Subject<'_> {
             (Subject::Revision { .. }, Side::Factory) => Statement::RevisionByFactory,
             (Subject::Round { .. }, Side::Brand) => Statement::RoundByBrand,
             (Subject::Round { .. }, Side::Factory) => Statement::RoundByFactory,
+            (Subject::Seal { .. }, Side::Brand) => Statement::SealByBrand,
+            (Subject::Seal { .. }, Side::Factory) => Statement::SealByFactory,
         }
     }
 }

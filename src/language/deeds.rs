@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use crate::exchange::ledger::{Act, Entry};
 use crate::exchange::signature::SubjectKind;
-use crate::exchange::{round, thread};
+use crate::exchange::{approval, round, thread};
+use crate::spec::letters::nth;
 use crate::spec::{DecimalSign, ItemId, Length, OrgId, PieceId, RoundId, ThreadId, Unit};
 
 use super::message::{Message, Text};
@@ -85,6 +86,28 @@ impl Text {
                     .with("round", t.round(things, entry))
                     .with("outcome", outcome.unwrap_or_default())
             }
+            Act::Submit => t
+                .say("deed-submit")
+                .with("who", who)
+                .with("option", option(entry))
+                .with("kind", t.submitted(entry))
+                .with("item", things.item(entry, "item")),
+            Act::Approve => t
+                .say("deed-approve")
+                .with("verdict", id("verdict"))
+                .with("who", who)
+                .with("option", option(entry))
+                .with("kind", t.submitted(entry))
+                .with("item", things.item(entry, "item")),
+            Act::Seal => t
+                .say("deed-seal")
+                .with("who", who)
+                .with("count", id("count").parse().unwrap_or(0_usize))
+                .with("round", t.round(things, entry)),
+            Act::Sign if entry.ids.contains_key(SubjectKind::Seal.name()) => t
+                .say("deed-sign-seal")
+                .with("who", who)
+                .with("round", t.round(things, entry)),
             Act::Sign => match entry.ids.get(SubjectKind::Revision.name()) {
                 Some(revision) => t
                     .say("deed-sign-revision")
@@ -161,6 +184,13 @@ impl Text {
         kind.map_or_else(String::new, |kind| self.name(&kind).to_string())
     }
 
+    /// What the entry's option is of.
+    fn submitted(self, entry: &Entry) -> String {
+        let kind = entry.ids.get("kind");
+        let kind = kind.and_then(|name| approval::Kind::from_name(name));
+        kind.map_or_else(String::new, |kind| self.name(&kind).to_string())
+    }
+
     fn round(self, things: &Things, entry: &Entry) -> Message {
         let round = things.round(entry);
         let kind = round.map_or_else(String::new, |(kind, ..)| self.name(kind).to_string());
@@ -168,6 +198,14 @@ impl Text {
             .with("kind", kind)
             .with("number", round.map_or(0, |(_, number, _)| *number))
     }
+}
+
+/// The letter of an option.
+fn option(entry: &Entry) -> String {
+    let number: Option<usize> = entry.ids.get("number").and_then(|it| it.parse().ok());
+    number
+        .and_then(|it| it.checked_sub(1))
+        .map_or_else(String::new, nth)
 }
 
 /// How many photographs came with a message.
@@ -203,7 +241,8 @@ impl Things {
     fn round(&self, entry: &Entry) -> Option<&(round::Kind, u32, DecimalSign)> {
         // A signature carries the round's number, and its id as that of what was signed.
         let name = match entry.act {
-            Act::Sign => "subject",
+            Act::Sign if !entry.ids.contains_key("round_id") => "subject",
+            Act::Sign => "round_id",
             _ => "round",
         };
         let id = entry.ids.get(name).map(RoundId::new)?;

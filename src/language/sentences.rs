@@ -21,6 +21,8 @@ impl Text {
             Statement::RevisionByBrand => "statement-revision-brand",
             Statement::RoundByFactory => "statement-round-factory",
             Statement::RoundByBrand => "statement-round-brand",
+            Statement::SealByFactory => "statement-seal-factory",
+            Statement::SealByBrand => "statement-seal-brand",
         })
     }
 
@@ -135,6 +137,36 @@ impl Text {
                 .say("refused-newer-revision-needed")
                 .with("revision", than),
             Refused::NoNewerRevision => t.say("refused-no-newer-revision"),
+
+            Refused::NothingToApprove => t.say("refused-nothing-to-approve"),
+            Refused::PhotoMissing => t.say("refused-photo-missing"),
+            Refused::OptionDecided { verdict } => t
+                .say("refused-option-decided")
+                .with("verdict", t.name(verdict)),
+
+            Refused::OnlyOwner => t.say("refused-only-owner"),
+            Refused::AlreadySealed => t.say("refused-already-sealed"),
+            Refused::TooEarlyToSeal { kind } => t
+                .say("refused-too-early-to-seal")
+                .with("kind", t.name(kind)),
+            Refused::RoundNotApproved { state } => t
+                .say("refused-round-not-approved")
+                .with("state", t.name(state)),
+            Refused::QuestionsBeforeSealing { threads } => t
+                .say("refused-questions-before-sealing")
+                .with("count", threads.len()),
+            Refused::MustFixUnverified { threads } => t
+                .say("refused-must-fix-unverified")
+                .with("count", threads.len()),
+            Refused::SizeSetMissing => t.say("refused-size-set-missing"),
+            Refused::NotApprovedYet { things } => t
+                .say("refused-not-approved-yet")
+                .with("count", things.len()),
+            Refused::SubstitutesSent => t.say("refused-substitutes-sent"),
+            Refused::PieceCriticalOut { points } => t
+                .say("refused-piece-critical-out")
+                .with("count", points.len()),
+            Refused::SealUnsaid => t.say("refused-seal-unsaid"),
 
             Refused::OpenQuestions { threads } => {
                 t.say("refused-open-questions").with("count", threads.len())

@@ -26,6 +26,7 @@ macro_rules! files {
 macro_rules! read_by_all {
     ($tag:literal) => {
         files!($tag:
+            "approvals"
             "changes"
             "checks"
             "errors"
@@ -44,6 +45,7 @@ macro_rules! read_by_all {
             "refusals"
             "revision"
             "rounds"
+            "seals"
             "sheet"
             "sheets"
             "sign-in"

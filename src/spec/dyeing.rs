@@ -172,7 +172,7 @@ impl Dyeing {
         colour: Option<&Colour>,
         kg: Decimal,
     ) {
-        let substrate = substrate(material, colour);
+        let substrate = Substrate::of(material, colour);
         let line = Line {
             material: material.id.clone(),
             colourway: colourway.id.clone(),
@@ -218,21 +218,24 @@ impl Shade {
     }
 }
 
-fn substrate(material: &Material, colour: Option<&Colour>) -> Substrate {
-    let shares = material.composition.iter();
-    let fibres = shares.filter_map(|share| Some((share.fibre?, share.percent?)));
-    let mut fibres: Vec<(Fibre, Decimal)> = fibres.collect();
-    let typed = colour.map(|it| it.substrate.trim()).unwrap_or_default();
-    if !fibres.is_empty() {
-        fibres.sort_by(|one, other| match other.1.cmp(&one.1) {
-            Ordering::Equal => one.0.cmp(&other.0),
-            order => order,
-        });
-        Substrate::Fibres(fibres)
-    } else if !typed.is_empty() {
-        Substrate::Typed(typed.to_owned())
-    } else {
-        Substrate::Fabric(material.id.clone())
+impl Substrate {
+    /// What a fabric offers to be dyed in this colour.
+    pub fn of(material: &Material, colour: Option<&Colour>) -> Substrate {
+        let shares = material.composition.iter();
+        let fibres = shares.filter_map(|share| Some((share.fibre?, share.percent?)));
+        let mut fibres: Vec<(Fibre, Decimal)> = fibres.collect();
+        let typed = colour.map(|it| it.substrate.trim()).unwrap_or_default();
+        if !fibres.is_empty() {
+            fibres.sort_by(|one, other| match other.1.cmp(&one.1) {
+                Ordering::Equal => one.0.cmp(&other.0),
+                order => order,
+            });
+            Substrate::Fibres(fibres)
+        } else if !typed.is_empty() {
+            Substrate::Typed(typed.to_owned())
+        } else {
+            Substrate::Fabric(material.id.clone())
+        }
     }
 }
 

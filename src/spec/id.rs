@@ -46,6 +46,9 @@ ids! {
     PieceId
     MeasurementId
     SignatureId
+    /// An option that was submitted to be approved.
+    SubmissionId
+    SealId
 }
 
 /// No id yet: for building an item before it has one.

@@ -5,8 +5,10 @@
 //! what was changed, added or taken away past the program is named. Columns are read as they are,
 //! since an audit does not stop at nonsense.
 
+mod approvals;
 mod revisions;
 mod rounds;
+mod seals;
 mod signatures;
 mod threads;
 mod told;
@@ -135,6 +137,8 @@ impl Store {
             of.measurements().await?;
             of.decisions().await?;
             of.dispatches().await?;
+            of.submissions().await?;
+            of.seals().await?;
             of.signatures().await?;
             of.texts().await?;
         }
@@ -318,6 +322,24 @@ impl OfStyle<'_> {
                  s.parcel_hash, x.person, x.salt, x.content, x.erased_at FROM dispatch s \
                  JOIN round r ON r.id = s.round LEFT JOIN private_text x ON x.id = s.parcel \
                  WHERE r.style = $1 \
+                 UNION ALL SELECT 'note of submission ' || s.id, s.person, s.note_hash, x.person, \
+                 x.salt, x.content, x.erased_at FROM submission s \
+                 LEFT JOIN private_text x ON x.id = s.note WHERE s.style = $1 \
+                 UNION ALL SELECT 'instrument of submission ' || s.id, s.person, \
+                 s.instrument_hash, x.person, x.salt, x.content, x.erased_at FROM submission s \
+                 LEFT JOIN private_text x ON x.id = s.instrument WHERE s.style = $1 \
+                 UNION ALL SELECT 'photograph ' || CAST(h.seq AS TEXT) || ' of submission ' \
+                 || s.id, s.person, h.photo_hash, x.person, x.salt, x.content, x.erased_at \
+                 FROM submission_photo h JOIN submission s ON s.id = h.submission \
+                 LEFT JOIN private_text x ON x.id = h.photo WHERE s.style = $1 \
+                 UNION ALL SELECT 'decision of submission ' || d.submission, d.person, \
+                 d.reason_hash, x.person, x.salt, x.content, x.erased_at \
+                 FROM submission_decision d JOIN submission s ON s.id = d.submission \
+                 LEFT JOIN private_text x ON x.id = d.reason WHERE s.style = $1 \
+                 UNION ALL SELECT 'pieces of seal ' || s.id || ', place of ' || p.piece, s.person, \
+                 p.place_hash, x.person, x.salt, x.content, x.erased_at FROM seal_piece p \
+                 JOIN seal s ON s.id = p.seal LEFT JOIN private_text x ON x.id = p.place \
+                 WHERE s.style = $1 \
                  UNION ALL SELECT 'name on signature ' || s.id, s.person, s.name_hash, x.person, \
                  x.salt, x.content, x.erased_at FROM signature s \
                  LEFT JOIN private_text x ON x.id = s.name WHERE s.style = $1 ORDER BY 1",

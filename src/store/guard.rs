@@ -6,7 +6,7 @@ use sqlx_postgres::PgConnection;
 use sqlx_sqlite::SqliteConnection;
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 15] = [
+pub const GUARDED: [&str; 20] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -18,6 +18,11 @@ pub const GUARDED: [&str; 15] = [
     "signature",
     "decision",
     "dispatch",
+    "submission",
+    "submission_photo",
+    "submission_decision",
+    "seal",
+    "seal_piece",
     "ledger",
     "correction",
     "record_key",

@@ -66,6 +66,36 @@ BEGIN SELECT RAISE(ABORT, 'the table dispatch only grows'); END;
 CREATE TRIGGER IF NOT EXISTS dispatch_no_delete BEFORE DELETE ON dispatch
 BEGIN SELECT RAISE(ABORT, 'the table dispatch only grows'); END;
 
+CREATE TRIGGER IF NOT EXISTS submission_no_update BEFORE UPDATE ON submission
+BEGIN SELECT RAISE(ABORT, 'the table submission only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS submission_no_delete BEFORE DELETE ON submission
+BEGIN SELECT RAISE(ABORT, 'the table submission only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS submission_photo_no_update BEFORE UPDATE ON submission_photo
+BEGIN SELECT RAISE(ABORT, 'the table submission_photo only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS submission_photo_no_delete BEFORE DELETE ON submission_photo
+BEGIN SELECT RAISE(ABORT, 'the table submission_photo only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS submission_decision_no_update BEFORE UPDATE ON submission_decision
+BEGIN SELECT RAISE(ABORT, 'the table submission_decision only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS submission_decision_no_delete BEFORE DELETE ON submission_decision
+BEGIN SELECT RAISE(ABORT, 'the table submission_decision only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS seal_no_update BEFORE UPDATE ON seal
+BEGIN SELECT RAISE(ABORT, 'the table seal only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS seal_no_delete BEFORE DELETE ON seal
+BEGIN SELECT RAISE(ABORT, 'the table seal only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS seal_piece_no_update BEFORE UPDATE ON seal_piece
+BEGIN SELECT RAISE(ABORT, 'the table seal_piece only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS seal_piece_no_delete BEFORE DELETE ON seal_piece
+BEGIN SELECT RAISE(ABORT, 'the table seal_piece only grows'); END;
+
 CREATE TRIGGER IF NOT EXISTS ledger_no_update BEFORE UPDATE ON ledger
 BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;
 

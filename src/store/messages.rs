@@ -61,20 +61,27 @@ struct MessageRow {
 #[derive(sqlx::FromRow)]
 struct PhotoRow {
     message: MessageId,
+    #[sqlx(flatten)]
+    picture: PictureRow,
+}
+
+/// What is kept of a photograph that something brought.
+#[derive(sqlx::FromRow)]
+pub(super) struct PictureRow {
     content: Option<String>,
     width: Option<i64>,
     height: Option<i64>,
     taken: Option<String>,
 }
 
-impl PhotoRow {
-    fn photo(&self) -> Result<Option<Photo>, StoreError> {
-        let Some(content) = &self.content else {
+impl PictureRow {
+    /// The photograph; `None`: erased. `of` is the id of what brought it.
+    pub fn photo(self, of: &str) -> Result<Option<Photo>, StoreError> {
+        let Some(content) = self.content else {
             return Ok(None);
         };
-        let bad =
-            |cause| StoreError::corrupt("private_text", "content", self.message.as_str(), cause);
-        let digest = Digest::try_from(content.clone()).map_err(|cause| bad(cause.to_string()))?;
+        let bad = |cause| StoreError::corrupt("private_text", "content", of, cause);
+        let digest = Digest::try_from(content).map_err(|cause| bad(cause.to_string()))?;
         let (Some(width), Some(height)) = (self.width, self.height) else {
             return Err(bad(format!("no file {digest}")));
         };
@@ -82,7 +89,7 @@ impl PhotoRow {
             digest,
             width,
             height,
-            taken: self.taken.clone(),
+            taken: self.taken,
         }))
     }
 }
@@ -116,7 +123,7 @@ pub(super) async fn messages_of(
         .await?;
     let mut photos_of: BTreeMap<MessageId, Vec<Option<Photo>>> = BTreeMap::new();
     for row in photos {
-        let photo = row.photo()?;
+        let photo = row.picture.photo(row.message.as_str())?;
         photos_of.entry(row.message).or_default().push(photo);
     }
     let mut found: BTreeMap<ThreadId, Vec<Message>> = BTreeMap::new();
@@ -199,7 +206,7 @@ pub(super) async fn say_in(
         .id("language", says.language)
         .hash("text", &text_hash);
     for (seq, photo) in (1_i64..).zip(says.photos) {
-        let (id, hash) = act.keep_text("photo", photo.as_str()).await?;
+        let (id, hash) = keep_photo(act, photo, org).await?;
         act.tx
             .run(
                 "INSERT INTO message_photo (message, seq, photo, photo_hash) \
@@ -207,19 +214,32 @@ pub(super) async fn say_in(
                 values![message, seq, id, hash],
             )
             .await?;
-        let used = act
-            .tx
-            .run(
-                "INSERT INTO file_use (style, file, revision, org) \
-                 SELECT $1, f.digest, 0, $3 FROM file f WHERE f.digest = $2 AND f.kind = 'photo' \
-                 ON CONFLICT (style, file, revision, org) DO UPDATE SET org = $3",
-                values![act.style, photo, org],
-            )
-            .await?;
-        if used == 0 {
-            return Err(StoreError::Missing);
-        }
         said = said.hash(&format!("photo_{seq}"), &hash);
     }
     Ok(said)
+}
+
+/// Makes a photograph that was uploaded before one of the exchange with this factory: the id of the
+/// text that names it, and its salted hash.
+///
+/// Errors: `Missing` when nobody uploaded it.
+pub(super) async fn keep_photo(
+    act: &StyleAct<'_>,
+    photo: &Digest,
+    org: &OrgId,
+) -> Result<(String, Digest), StoreError> {
+    let kept = act.keep_text("photo", photo.as_str()).await?;
+    let used = act
+        .tx
+        .run(
+            "INSERT INTO file_use (style, file, revision, org) \
+             SELECT $1, f.digest, 0, $3 FROM file f WHERE f.digest = $2 AND f.kind = 'photo' \
+             ON CONFLICT (style, file, revision, org) DO UPDATE SET org = $3",
+            values![act.style, photo, org],
+        )
+        .await?;
+    if used == 0 {
+        return Err(StoreError::Missing);
+    }
+    Ok(kept)
 }

@@ -34,6 +34,7 @@
 
 mod acknowledgements;
 mod act;
+mod approvals;
 mod audit;
 mod corrections;
 mod db;
@@ -60,6 +61,7 @@ mod records;
 mod revisions;
 mod rounds;
 mod rows;
+mod seals;
 mod shares;
 mod settings;
 mod signatures;
@@ -74,6 +76,7 @@ mod world;
 
 pub use crate::store_values as values;
 pub use acknowledgements::Acknowledged;
+pub use approvals::{Judgement, NewSubmission, Submission};
 pub use audit::{Audit, Fault};
 pub use corrections::{Corrected, NewCorrection};
 pub use db::{Db, Read, Tx};
@@ -96,6 +99,7 @@ pub use presence::Present;
 pub use prints::{Printed, PrintedRevision};
 pub use revisions::{Publish, Revision, RevisionCard};
 pub use rounds::{Decision, Measured, NewRound, Piece, Round};
+pub use seals::{Seal, SealedPiece, ToSeal};
 pub use shares::{Shared, SharedStyle};
 pub use signatures::{Sign, SignForm, Signature};
 pub use starts::OwnStart;

@@ -1,5 +1,8 @@
 //! What waits for somebody: the first page of every day.
 
+mod approvals;
+mod seals;
+
 use std::collections::BTreeMap;
 
 use super::act::number;
@@ -10,7 +13,7 @@ use crate::access::{Permit, Side, act};
 use crate::exchange::signature::{SubjectKind, unsettled};
 use crate::exchange::thread::Thread;
 use crate::exchange::{Refused, round, thread};
-use crate::spec::{ItemId, OrgId, RoundId, StyleId, ThreadId, Time};
+use crate::spec::{ItemId, OrgId, RoundId, SealId, StyleId, ThreadId, Time};
 
 /// One thing that waits for the holder's side.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -46,6 +49,16 @@ pub enum What {
         kind: round::Kind,
         state: round::State,
         /// What has to be settled before the decision is signed.
+        blocks: Vec<Refused>,
+    },
+    /// So many options to decide, or things to submit.
+    Approvals { org: OrgId, count: usize },
+    /// A seal that this side has not signed.
+    Seal {
+        id: SealId,
+        round: u32,
+        kind: round::Kind,
+        /// What has to be settled first.
         blocks: Vec<Refused>,
     },
 }
@@ -109,6 +122,8 @@ impl Store {
         let (mut needs, open) = self.thread_needs(permit).await?;
         needs.extend(self.revision_needs(permit, &open).await?);
         needs.extend(self.round_needs(permit, &open).await?);
+        needs.extend(self.approval_needs(permit).await?);
+        needs.extend(self.seal_needs(permit, &open).await?);
         if permit.side() == Side::Factory {
             self.name_as_published(&mut needs).await?;
         }

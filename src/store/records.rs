@@ -3,6 +3,7 @@
 use super::audit::Fault;
 use super::revisions::frozen_in;
 use super::rounds::rounds_in;
+use super::seals::seals_in;
 use super::{Read, Sign, Store, StoreError, values};
 use crate::access::{StylePermit, act};
 use crate::exchange::ledger::{Act, Entry, FirstFault, Head, Verifier};
@@ -43,7 +44,7 @@ impl Store {
             .transpose()
     }
 
-    /// The signed record of a revision or a round with one factory, and the bytes of its file. The
+    /// The signed record of a revision, a round or a seal with one factory, and the bytes of its file. The
     /// brand names the factory for a revision. `words` gives the statement in a language.
     ///
     /// Errors: `Missing` when there is no such thing for the holder.
@@ -90,6 +91,22 @@ impl Store {
                     content: content.and_then(|bytes| String::from_utf8(bytes).ok()),
                 };
                 (round.org, round.frozen, subject)
+            }
+            Sign::Seal(id) => {
+                let seals = seals_in(self, &self.db, style, permit.tenant()).await?;
+                let seal = seals.into_iter().find(|seal| seal.id == *id);
+                let seal = seal.ok_or(StoreError::Missing)?;
+                let unwritable = |cause| StoreError::corrupt("seal", "id", id.as_str(), cause);
+                let content = to_canonical(&seal.record()).map_err(unwritable)?;
+                let subject = Subject {
+                    kind: SubjectKind::Seal,
+                    id: id.to_string(),
+                    number: seal.number,
+                    revision: seal.revision,
+                    digest: Some(Digest::of(&content)),
+                    content: String::from_utf8(content).ok(),
+                };
+                (seal.org, seal.frozen, subject)
             }
         };
         let (factory,): (String,) = self

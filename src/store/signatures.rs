@@ -1,9 +1,10 @@
-//! Signatures of revisions and rounds.
+//! Signatures of revisions, rounds and seals.
 
 use super::act::Said;
 use super::people::name_of;
 use super::revisions::facts_in;
 use super::rounds::rounds_in;
+use super::seals::seals_in;
 use super::threads::threads_in;
 use super::{Read, Store, StoreError, values};
 use crate::access::{Role, Side, StylePermit, act};
@@ -11,7 +12,7 @@ use crate::exchange::ledger::Act;
 use crate::exchange::revision;
 use crate::exchange::signature::{Signed, Signing, Subject, SubjectKind, may_sign};
 use crate::spec::{
-    Digest, OrgId, PersonId, RevisionId, RoundId, SignatureId, StyleId, ThreadId, Time,
+    Digest, OrgId, PersonId, RevisionId, RoundId, SealId, SignatureId, StyleId, ThreadId, Time,
 };
 
 /// A signature that was given.
@@ -19,7 +20,7 @@ use crate::spec::{
 pub struct Signature {
     pub id: SignatureId,
     pub subject: SubjectKind,
-    /// The revision's or the round's id.
+    /// The revision's, the round's or the seal's id.
     pub subject_id: String,
     /// The factory that it is with or by.
     pub org: OrgId,
@@ -41,6 +42,7 @@ pub enum Sign<'a> {
     /// A revision, by its number.
     Revision(u32),
     Round(&'a RoundId),
+    Seal(&'a SealId),
 }
 
 /// What the signing form says.
@@ -115,7 +117,7 @@ impl Store {
         must_fixes_in(&self.db, permit.style(), permit.tenant(), round).await
     }
 
-    /// Signs a revision or a decided round for the holder's side.
+    /// Signs a revision, a decided round or a seal for the holder's side.
     pub async fn sign(
         &self,
         permit: &StylePermit<act::Sign>,
@@ -125,6 +127,8 @@ impl Store {
         let style = act.style.clone();
         let signed = signed_in(&act.tx, &style, None).await?;
         let facts = facts_in(&act.tx, &style).await?;
+        // Of a seal: the round that the pieces are of.
+        let mut of_round = None;
         let (org, subject_id, to_sign, kind, number) = match form.what {
             Sign::Revision(n) => {
                 let org = permit.tenant().or(form.org).ok_or(StoreError::Missing)?;
@@ -209,6 +213,36 @@ impl Store {
                     round.number,
                 )
             }
+            Sign::Seal(id) => {
+                let seals = seals_in(self, &act.tx, &style, permit.tenant()).await?;
+                let seal = seals.into_iter().find(|seal| seal.id == *id);
+                let seal = seal.ok_or(StoreError::Missing)?;
+                let unwritable = |cause| StoreError::corrupt("seal", "id", id.as_str(), cause);
+                let digest = seal.record().digest().map_err(unwritable)?;
+                let threads = threads_in(&act.tx, &style, Some(&seal.org)).await?;
+                let to_sign = may_sign(&Signing {
+                    by: permit.actor(),
+                    factory: &seal.org,
+                    subject: Subject::Seal {
+                        revision: seal.revision,
+                        digest: &digest,
+                    },
+                    subject_id: id.as_str(),
+                    shown: form.shown,
+                    threads: &threads,
+                    signed: &signed,
+                })
+                .map_err(StoreError::refused(&style))?;
+                of_round = Some(seal.round);
+                let subject_id = id.as_str().to_owned();
+                (
+                    seal.org,
+                    subject_id,
+                    to_sign,
+                    SubjectKind::Seal,
+                    seal.number,
+                )
+            }
         };
         let id = SignatureId::new(self.world.id());
         let name = name_of(&act.tx, permit.person()).await?.unwrap_or_default();
@@ -241,7 +275,7 @@ impl Store {
                 ],
             )
             .await?;
-        let said = Said::default()
+        let mut said = Said::default()
             .to(&org)
             .id("signature", &id)
             .id("side", permit.side().name())
@@ -254,13 +288,16 @@ impl Store {
             .hash("document", &to_sign.digest)
             .hash("screen", form.screen)
             .hash("name", &name_hash);
+        if let Some(round) = of_round {
+            said = said.id("round_id", round);
+        }
         act.record(Act::Sign, said).await?;
         act.commit().await?;
         Ok(id)
     }
 }
 
-async fn must_fixes_in(
+pub(super) async fn must_fixes_in(
     db: &impl Read,
     style: &StyleId,
     tenant: Option<&OrgId>,

@@ -13,7 +13,7 @@ use sqlx::{Database, Decode, FromRow, Type};
 use sqlx_postgres::PgRow;
 use sqlx_sqlite::SqliteRow;
 
-use crate::exchange::{Role, Side, ledger, round, signature, thread};
+use crate::exchange::{Role, Side, approval, ledger, round, signature, thread};
 use crate::spec::id::*;
 use crate::spec::{Section, Unit};
 
@@ -146,9 +146,11 @@ newtypes! {
     PieceId => |id| Ok(PieceId::new(id)),
     MeasurementId => |id| Ok(MeasurementId::new(id)),
     SignatureId => |id| Ok(SignatureId::new(id)),
+    SubmissionId => |id| Ok(SubmissionId::new(id)),
+    SealId => |id| Ok(SealId::new(id)),
     Digest => |hex| Ok(Digest::try_from(hex)?),
     Time => |text| Ok(Time::try_from(text)?),
 }
 
-named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome round::Materials ledger::Act
-signature::SubjectKind }
+named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome
+round::Materials ledger::Act signature::SubjectKind approval::Kind approval::Verdict }

@@ -123,6 +123,7 @@ fn notice(t: Text, code: &str) -> Option<String> {
         "moved" => t.say("said-moved"),
         "measured" => t.say("said-measured"),
         "decided" => t.say("said-decided"),
+        "sealed" => t.say("said-sealed"),
         "ended" => t.say("said-ended"),
         _ => return None,
     };

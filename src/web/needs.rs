@@ -53,7 +53,7 @@ pub async fn show(may: May<act::Enter>, State(app): State<App>) -> Answer {
 pub fn lines(t: Text, role: Role, needs: Vec<Need>) -> Vec<Line> {
     let needs = needs.into_iter();
     let needs = needs.filter(|need| concerns(role, &need.what));
-    needs.map(|need| line(t, need)).collect()
+    needs.map(|need| line(t, role.side(), need)).collect()
 }
 
 /// A sample room neither acknowledges nor signs, a viewer does nothing.
@@ -65,6 +65,7 @@ fn concerns(role: Role, what: &What) -> bool {
             turn: Turn::Change, ..
         } => act::Write::ROLES.contains(&role),
         What::Thread { .. } => role != Role::Viewer,
+        What::Approvals { .. } | What::Seal { .. } => role.signs(),
         What::Round { state, .. } if state.is_decided() => role.signs(),
         What::Round { state, .. } => match state {
             round::State::Requested => role == Role::Merchandiser,
@@ -73,7 +74,7 @@ fn concerns(role: Role, what: &What) -> bool {
     }
 }
 
-fn line(t: Text, need: Need) -> Line {
+fn line(t: Text, side: Side, need: Need) -> Line {
     let base = format!("/styles/{}", need.style);
     let (href, what) = match need.what {
         What::Acknowledge { revision } => (
@@ -119,6 +120,30 @@ fn line(t: Text, need: Need) -> Line {
                 .with("kind", t.name(&kind))
                 .with("number", number);
             (format!("{base}/rounds/{id}"), said)
+        }
+        What::Seal {
+            id,
+            round,
+            kind,
+            blocks,
+        } => {
+            let said = t
+                .say(match blocks.is_empty() {
+                    true => "need-sign-seal",
+                    false => "need-sign-seal-blocked",
+                })
+                .with("number", round)
+                .with("kind", t.name(&kind));
+            (format!("{base}/seals/{id}"), said)
+        }
+        What::Approvals { org, count } => {
+            let said = t
+                .say(match side {
+                    Side::Brand => "need-approvals-decide",
+                    Side::Factory => "need-approvals-submit",
+                })
+                .with("count", count);
+            (format!("{base}/approvals?with={org}"), said)
         }
     };
     Line {

@@ -2,7 +2,7 @@
 
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::Agreement;
-use crate::exchange::{round, thread};
+use crate::exchange::{approval, round, thread};
 
 /// The shapes of letters that stand on drawings.
 pub const LETTERS: [&str; 5] = ["point", "part", "callout", "artwork", "label"];
@@ -49,5 +49,22 @@ pub fn agreement(agreement: Agreement) -> &'static str {
         Agreement::Acknowledged => "half",
         Agreement::SignedByFactory | Agreement::SignedByBrand => "full",
         Agreement::SignedByBoth => "done",
+    }
+}
+
+pub fn approval(standing: approval::Standing) -> &'static str {
+    match standing {
+        approval::Standing::NotSubmitted => "open",
+        approval::Standing::Waiting => "half",
+        approval::Standing::Approved => "done",
+        approval::Standing::Rejected => "stop",
+        approval::Standing::Lapsed => "changed",
+    }
+}
+
+pub fn verdict(verdict: approval::Verdict) -> &'static str {
+    match verdict {
+        approval::Verdict::Approved => "done",
+        approval::Verdict::Rejected => "stop",
     }
 }

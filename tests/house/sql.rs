@@ -20,6 +20,13 @@ const STATEMENTS: [&str; 24] = [
 /// Macros that make one text of several.
 const ASSEMBLERS: [&str; 5] = ["concat", "format", "format_args", "write", "writeln"];
 
+/// The one migration that makes a table again, since a check cannot be changed, and the two
+/// statements that do it. Nothing points to that table, and a test of the store holds it to every row.
+const REBUILDS: (&str, &str) = (
+    "migrations/0014_seal.sql",
+    "DROP TABLE signature;\n\nALTER TABLE signature_now RENAME TO signature;\n",
+);
+
 /// A string of the source.
 struct Text {
     line: usize,
@@ -252,8 +259,15 @@ fn sql_files_only_add_to_guarded_tables() {
         assert_eq!(breaks_guard(&file.text), None, "{}", file.path);
     }
     for file in files("migrations", &[".sql"]) {
-        assert_eq!(breaks_guard(&file.text), None, "{}", file.path);
-        for two in sql_words(&file.text).windows(2) {
+        let text = match file.path == REBUILDS.0 {
+            true => {
+                assert_eq!(file.text.matches(REBUILDS.1).count(), 1, "{}", file.path);
+                file.text.replace(REBUILDS.1, "")
+            }
+            false => file.text.clone(),
+        };
+        assert_eq!(breaks_guard(&text), None, "{}", file.path);
+        for two in sql_words(&text).windows(2) {
             let statement = (&*two[0], &*two[1]);
             let allowed = !matches!(
                 statement,

@@ -113,6 +113,10 @@ const TABLE: &str = "
     POST /styles/{style}/threads/{thread}/ready            s y y n y y x x
     GET  /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
     POST /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
+    GET  /styles/{style}/approvals                         s y y y y y x x
+    POST /styles/{style}/approvals                         s n n n y n x x
+    POST /styles/{style}/approvals/limit                   s y n n x x x x
+    POST /styles/{style}/approvals/{submission}/decide     s y y n x x x x
     GET  /styles/{style}/rounds/new                        s y y n x x x x
     POST /styles/{style}/rounds                            s y y n x x x x
     GET  /styles/{style}/rounds/{round}                    s y y y y y x x
@@ -123,6 +127,12 @@ const TABLE: &str = "
     POST /styles/{style}/rounds/{round}/measure            s y y n y y x x
     POST /styles/{style}/rounds/{round}/decide             s y y n x x x x
     POST /styles/{style}/rounds/{round}/sign               s y y n y n x x
+    GET  /styles/{style}/rounds/{round}/seal               s y y y y y x x
+    POST /styles/{style}/rounds/{round}/seal               s y n n x x x x
+    GET  /styles/{style}/seals/{seal}                      s y y y y y x x
+    POST /styles/{style}/seals/{seal}/sign                 s y y n y n x x
+    GET  /styles/{style}/seals/{seal}/record               s y y y y y x x
+    GET  /styles/{style}/seals/{seal}/record/file          s y y y y y x x
     GET  /styles/{style}/ledger                            s y y y y y x x
     GET  /styles/{style}/files/{file}                      s y y y y y x x
     GET  /styles/{style}/files/{file}/{width}              s y y y y y x x
@@ -225,6 +235,9 @@ impl Place {
     async fn new(db: Db) -> Place {
         let site = Site::with_revision(db).await;
         let cast = &site.cast;
+        let sealed = cast.ready_to_seal().await;
+        let seal = cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await.unwrap();
+        let submission = cast.sao_mai.submissions().await.remove(0).id;
         let thread = cast.sao_mai.asks("point-a", "With the rib?").await.unwrap();
         let round = cast
             .brand
@@ -252,6 +265,8 @@ impl Place {
             ("{row}", "main.de".to_owned()),
             ("{thread}", thread.to_string()),
             ("{round}", round.to_string()),
+            ("{submission}", submission.to_string()),
+            ("{seal}", seal.to_string()),
         ];
         Place { site, ids }
     }

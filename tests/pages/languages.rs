@@ -4,20 +4,22 @@
 use std::collections::{BTreeMap, BTreeSet, VecDeque};
 
 use axum::http::StatusCode;
-use fellseam::exchange::round::Outcome;
+use fellseam::exchange::approval::Verdict;
+use fellseam::exchange::round::{Kind, Materials, Outcome};
 use fellseam::language::Language;
+use fellseam::spec::document::Illuminant;
 use scraper::{ElementRef, Html, Node};
 use serde_json::Value;
 
 use crate::pages::{Browser, Page, Site};
-use crate::support::cast::{measured_round, set_base};
+use crate::support::cast::{approved_round, lab, measured_round, set_base};
 use crate::support::database::on_both;
 
 /// What is the same in every language: formats of files, units, codes of standards.
 const SAME: &[&str] = &[
     "UTC", "HTTPS", "JSON", "JPEG", "PNG", "WebP", "SVG", "PDF", "XLSX", "ZIP", "CSV", "ISO", "cm",
-    "mm", "inch", "in", "oz", "yd", "kg", "tex", "dtex", "den", "TOP", "PP", "proto", "size",
-    "fit",
+    "mm", "inch", "in", "oz", "yd", "kg", "tex", "dtex", "den", "TOP", "PP", "CMC", "proto",
+    "size", "fit",
 ];
 
 /// Common small words of English, none of which is a word of another of the languages.
@@ -36,9 +38,15 @@ const SPOKEN: &[&str] = &[
     "data-title",
 ];
 
-/// A style with two revisions, every sort of thread, a decided and an open sample round.
+/// A style with two revisions, every sort of thread, options that were submitted, a sealed sample, a
+/// decided and an open sample round.
 async fn busy(site: &Site) {
     let (brand, factory) = (&site.cast.brand, &site.cast.sao_mai);
+    // A sealed sample, and one that much keeps from being sealed.
+    let sealed = site.cast.ready_to_seal().await;
+    let seal = site.cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await;
+    seal.unwrap();
+    approved_round(brand, factory, Kind::PreProduction, Materials::Substitute).await;
     factory.acknowledges(1).await.unwrap();
     let question = factory.asks("point-a", "Rib?").await.unwrap();
     brand.says(&question, "Rib 2x2").await.unwrap();
@@ -47,6 +55,26 @@ async fn busy(site: &Site) {
         .asks_concession("callout-1", "Wider?")
         .await
         .unwrap();
+    let things = factory.to_approve().await;
+    let (read, unlike) = (lab("20", Illuminant::D65), lab("20", Illuminant::A));
+    for (thing, reading) in [
+        (0, Some(&read)),
+        (0, Some(&unlike)),
+        (1, Some(&read)),
+        (2, None),
+    ] {
+        let photo = factory.photographs(&format!("option {thing}")).await;
+        let option = factory
+            .submits_with(&things[thing], "Softer?", reading, &[photo])
+            .await
+            .unwrap();
+        let verdict = match thing {
+            0 => Verdict::Approved,
+            1 => Verdict::Rejected,
+            _ => continue,
+        };
+        brand.judges(&option, verdict, "Once more").await.unwrap();
+    }
     let typed = [(1, "point-c", "27 1/2")];
     let round = measured_round(brand, factory, &["size-m"], &typed).await;
     brand
@@ -199,6 +227,7 @@ async fn written(browser: &mut Browser, site: &Site) -> Vec<String> {
         "Softer?",
         "Wider?",
         "Longer",
+        "Bay 300, sphere",
     ];
     let mut all: BTreeSet<String> = names.map(str::to_owned).into();
     all.extend(Language::ALL.iter().map(|it| it.own_name().to_owned()));

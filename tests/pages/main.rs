@@ -8,6 +8,7 @@ mod support;
 mod pages;
 
 mod access;
+mod approvals;
 mod archive;
 mod by_size;
 mod changes;
@@ -40,6 +41,7 @@ mod ready;
 mod records;
 mod revision;
 mod rounds;
+mod seals;
 mod sheets;
 mod starts;
 mod style;

@@ -4,6 +4,7 @@
 mod support;
 
 mod apart;
+mod approvals;
 mod audit;
 mod base;
 mod drafts;
@@ -16,6 +17,7 @@ mod needs;
 mod people;
 mod revisions;
 mod rounds;
+mod seals;
 mod shares;
 mod signing;
 mod sqlite;

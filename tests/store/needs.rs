@@ -23,6 +23,8 @@ fn short(needs: Vec<Need>) -> Vec<String> {
                 Turn::Change => format!("change {item}"),
             },
             What::Round { state, .. } => format!("round {}", state.name()),
+            What::Approvals { count, .. } => format!("approvals {count}"),
+            What::Seal { round, .. } => format!("seal {round}"),
         })
         .collect()
 }

@@ -1,12 +1,14 @@
 //! A whole walk: something of everything that a style can have.
 
+use fellseam::exchange::approval::Verdict;
 use fellseam::exchange::round::Outcome;
+use fellseam::spec::document::Illuminant;
 use fellseam::store::{Db, ThreadMove};
 
 use crate::support::cast::*;
 
 /// Three revisions, the first withdrawn; two factories; answered, changed and granted threads with
-/// photographs; a remade round, and one that went on past a newer revision and was approved with
+/// photographs; options that were approved, rejected and not decided; a sealed sample; a remade round, and one that went on past a newer revision and was approved with
 /// changes; signatures of both sides on a revision and a round, and of one on another; a share that ended.
 pub async fn whole_walk(db: Db) -> Cast {
     let cast = Cast::with_revision(db).await;
@@ -24,7 +26,7 @@ pub async fn whole_walk(db: Db) -> Cast {
     let hem = sao_mai.photographs("the hem").await;
     let cuff = sao_mai.photographs("the cuff").await;
     sao_mai
-        .sends(&question, "See here", &[hem, cuff])
+        .sends(&question, "See here", &[hem.clone(), cuff])
         .await
         .unwrap();
     brand.says(&question, "Without it.").await.unwrap();
@@ -49,6 +51,24 @@ pub async fn whole_walk(db: Db) -> Cast {
         .await;
     let pass = pass.unwrap();
     brand.moves(&pass, ThreadMove::Grant).await.unwrap();
+
+    // A lab dip with a reading that is approved, a strike-off that is not, and a zip that waits.
+    let [ink, _, wave, zip, _] = <[_; 5]>::try_from(sao_mai.to_approve().await).unwrap();
+    let reading = lab("20", Illuminant::D65);
+    let dip = sao_mai
+        .submits_with(&ink, "Second bath", Some(&reading), &[hem])
+        .await
+        .unwrap();
+    brand.judges(&dip, Verdict::Approved, "").await.unwrap();
+    let strike = sao_mai.submits(&wave, "On loopback").await.unwrap();
+    brand
+        .judges(&strike, Verdict::Rejected, "Too thin")
+        .await
+        .unwrap();
+    sao_mai.submits(&zip, "Matt").await.unwrap();
+
+    let sealed = cast.ready_to_seal_with(meghna).await;
+    cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await.unwrap();
 
     let first = measured_round(brand, sao_mai, &["size-m"], &[(1, "point-c", "28")]).await;
     brand

@@ -20,9 +20,15 @@ mod party;
 use std::ops::Deref;
 
 use fellseam::access::{Act, Actor, Denied, Permit, Role, StylePermit, grant, grant_on};
-use fellseam::exchange::Refused;
+use fellseam::exchange::approval::Verdict;
+use fellseam::exchange::round::{Kind, Materials, Outcome};
+use fellseam::exchange::seal::Keep;
+use fellseam::exchange::{Refused, Side};
+use fellseam::spec::document::{Illuminant, Lab, Observer};
 use fellseam::spec::example::half_zip;
-use fellseam::spec::{Digest, Entered, ItemId, OrgId, RoundId, Spec, StyleId, Unit};
+use fellseam::spec::{
+    Decimal, Digest, Entered, ItemId, OrgId, RoundId, SealId, Spec, StyleId, Unit,
+};
 use fellseam::store::{Db, FileKind, Need, NewFile, NewPerson, NewPicture, Store, StoreError};
 
 use super::world::{Clock, world};
@@ -110,6 +116,18 @@ pub fn set_base(spec: &mut Spec, point: &str, typed: &str) {
     let points = &mut spec.points.points;
     let point = points.iter_mut().find(|it| it.id == item(point));
     point.expect("the point").base = Some(inches(typed));
+}
+
+/// A reading of a dark blue for the 10° observer.
+pub fn lab(l: &str, illuminant: Illuminant) -> Lab {
+    let number = |typed: &str| Decimal::read(typed).expect("a number");
+    Lab {
+        l: number(l),
+        a: number("1"),
+        b: number("-12"),
+        illuminant,
+        observer: Observer::Ten,
+    }
 }
 
 /// What the rules refused.
@@ -283,6 +301,67 @@ pub fn pictures(of: &Digest) -> Vec<NewPicture> {
             digest: Digest::of(format!("{of} {width} pixels wide").as_bytes()),
         })
         .into()
+}
+
+impl Cast {
+    /// A pre-production round of one piece that nothing keeps from being sealed.
+    pub async fn ready_to_seal(&self) -> RoundId {
+        self.ready_to_seal_with(&self.sao_mai).await
+    }
+
+    /// The same with another factory.
+    pub async fn ready_to_seal_with(&self, factory: &Factory) -> RoundId {
+        let brand = &self.brand;
+        for thing in factory.to_approve().await {
+            let option = factory.submits(&thing, "As asked").await.unwrap();
+            brand.judges(&option, Verdict::Approved, "").await.unwrap();
+        }
+        approved_round(brand, factory, Kind::SizeSet, Materials::Actual).await;
+        approved_round(brand, factory, Kind::PreProduction, Materials::Actual).await
+    }
+
+    /// The owner seals the first pieces of a round, for the factory to keep: seal number and place.
+    pub async fn seals(
+        &self,
+        round: &RoundId,
+        keep: &[(&str, &str)],
+    ) -> Result<SealId, StoreError> {
+        let owner = &self.brand.owner;
+        let pieces = self.brand.rounds().await.into_iter();
+        let pieces: Vec<_> = pieces
+            .filter(|it| it.id == *round)
+            .flat_map(|it| it.pieces)
+            .collect();
+        let keep = keep.iter().zip(&pieces);
+        let keep = keep.map(|((tag, place), piece)| Keep {
+            piece: &piece.id,
+            tag,
+            keeper: Side::Factory,
+            place,
+        });
+        let keep: Vec<Keep<'_>> = keep.collect();
+        let permit = owner.on(&self.brand.style).await;
+        self.store.seal(&permit, round, &keep).await
+    }
+}
+
+/// A round of one piece of size M that came out as asked and was approved.
+pub async fn approved_round(
+    brand: &Brand,
+    factory: &Factory,
+    kind: Kind,
+    materials: Materials,
+) -> RoundId {
+    let round = brand.requests_a(kind, factory, &["size-m"]).await.unwrap();
+    factory.starts(&round).await.unwrap();
+    let typed = [(1, "point-a", "21 1/2"), (1, "point-c", "28 1/2")];
+    factory.measures(&round, &typed).await.unwrap();
+    factory.dispatches_as(&round, materials).await.unwrap();
+    brand.receives(&round).await.unwrap();
+    brand.finishes_measuring(&round).await.unwrap();
+    let decided = brand.decides(&round, Outcome::Approved, "", &[]);
+    decided.await.unwrap();
+    round
 }
 
 /// A round that was made, measured by the factory and received: the brand may decide it.

@@ -194,6 +194,11 @@ fn subject(record: &Record, doubt: &mut impl FnMut(String, Why)) {
                 && id(entry, "number") == number
                 && id(entry, "revision") == revision
         }
+        (SubjectKind::Seal, Act::Seal) => {
+            id(entry, "seal") == subject.id
+                && id(entry, "number") == number
+                && id(entry, "revision") == revision
+        }
         _ => false,
     });
     if !told {

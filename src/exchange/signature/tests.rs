@@ -323,3 +323,45 @@ fn a_revision_goes_from_shared_to_signed_by_both() {
     assert_eq!(agreement(false, false, true), Agreement::SignedByBrand);
     assert_eq!(agreement(true, true, true), Agreement::SignedByBoth);
 }
+
+#[test]
+fn a_seal_is_signed_once_by_each_side_and_by_nobody_for_both() {
+    let mut table = Table::laid();
+    let signs = |table: &Table, by: &Actor, shown: &Digest| {
+        may_sign(&Signing {
+            by,
+            factory: &sao_mai(),
+            subject: Subject::Seal {
+                revision: 2,
+                digest: &digest(),
+            },
+            subject_id: "seal-1",
+            shown,
+            threads: &table.threads,
+            signed: &table.signed,
+        })
+    };
+    let statement = |by: &Actor| signs(&Table::laid(), by, &digest()).map(|it| it.statement);
+    assert_eq!(statement(&merchandiser()), Ok(Statement::SealByFactory));
+    assert_eq!(statement(&designer()), Ok(Statement::SealByBrand));
+    assert_eq!(statement(&sample_room()), Err(Refused::RoleDoesNotSign));
+    let moved = signs(&table, &designer(), &Digest::of(b"another"));
+    assert_eq!(moved, Err(Refused::ScreenMoved));
+
+    table.signed = vec![signed(&designer(), SubjectKind::Seal, "seal-1")];
+    let again = signs(&table, &owner(), &digest());
+    assert_eq!(again, Err(Refused::AlreadySigned));
+    let other = Actor {
+        person: designer().person,
+        ..merchandiser()
+    };
+    let both = signs(&table, &other, &digest());
+    assert_eq!(both, Err(Refused::SamePersonBothSides));
+    table.threads = vec![question("rib", thread::State::Open)];
+    assert_eq!(
+        signs(&table, &merchandiser(), &digest()),
+        Err(Refused::OpenQuestions {
+            threads: vec![ThreadId::new("rib")]
+        })
+    );
+}

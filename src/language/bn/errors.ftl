@@ -41,6 +41,13 @@ error-kind-missing = এটি কী তা বাছুন।
 error-factory-missing = একটি ফ্যাক্টরি বাছুন।
 error-text-missing = বার্তা লিখুন।
 error-photos-many = একবারে সর্বোচ্চ { $count }টি ছবি পাঠান।
+error-decimal = “{ $typed }” কোনো সংখ্যা নয়। যেমন 12.5 লিখুন।
+error-choice-missing = একটি বেছে নিন।
+incomparable-illuminants = একটি { $standard } আলোয়, অন্যটি { $sample } আলোয় মাপা: এমন রিডিং তুলনা করা যায় না। দুটিই একই আলোয় মাপুন।
+incomparable-observers = একটি { $standard }-এর জন্য, অন্যটি { $sample }-এর জন্য মাপা: এমন রিডিং তুলনা করা যায় না। দুটিই একই অবজারভারের জন্য মাপুন।
+incomparable-no-colour = একটি রিডিং কোনো পৃষ্ঠের রং নয়। L*, a* ও b* দেখুন।
+incomparable-weight = সূত্রের ওজন 0.1 আর 10-এর মধ্যে নয়।
+not-on-screen-no-colour = কোনো পৃষ্ঠের এমন রং হয় না। L* 0 থেকে 150, a* ও b* −200 থেকে 200।
 
 ## Pages
 

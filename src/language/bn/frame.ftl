@@ -29,6 +29,7 @@ said-sent = পাঠানো হয়েছে।
 said-moved = হয়েছে।
 said-measured = মাপ সংরক্ষণ হয়েছে।
 said-decided = সিদ্ধান্ত হয়েছে।
+said-sealed = সিল করা হয়েছে।
 said-ended = এই ব্যক্তি আর সাইন ইন করতে পারবেন না।
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = স্যাম্পল রাউন্ড { $number } ম�
 need-round-decide = স্যাম্পল রাউন্ড { $number } নিয়ে সিদ্ধান্ত নিন, { $kind }
 need-round-sign-blocked = স্যাম্পল রাউন্ড { $number }, { $kind }: সই করার আগে কী বাকি আছে দেখুন
 need-round-sign = স্যাম্পল রাউন্ড { $number }-এর সিদ্ধান্তে সই করুন, { $kind }
+need-approvals-decide = অনুমোদনের জন্য জমা নমুনায় সিদ্ধান্ত নিন: { $count }
+need-approvals-submit = যার অনুমোদন লাগে তা জমা দিন: { $count }
+need-sign-seal = স্যাম্পল রাউন্ড { $number }-এর সিলে সই করুন, { $kind }
+need-sign-seal-blocked = স্যাম্পল রাউন্ড { $number }-এর সিল, { $kind }: সই করার আগে কী খোলা আছে দেখুন
 
 frame-working = কাজ চলছে। এই পাতা নিজে থেকেই এগোবে।
 frame-sending = ফাইল পাঠানো হচ্ছে: { $files }টি, { $size } MB। এই পাতা নিজে থেকেই এগোবে।

@@ -42,8 +42,15 @@ deed-round-continue = রিভিশন { $revision } থাকলেও { $who
 deed-measure = { $who } { $item }-এ { $value } মেপেছেন, { $round }-এর পিস { $piece }।
 deed-measure-many = { $who } { $round }-এ { $count }টি মাপ নিয়েছেন।
 deed-decide = { $who } { $round } নিয়ে সিদ্ধান্ত নিয়েছেন: { $outcome }।
+deed-submit = { $who } { $item } ({ $kind })-এর নমুনা { $option } জমা দিয়েছেন।
+deed-approve = { $verdict ->
+    [approved] { $who } { $item } ({ $kind })-এর নমুনা { $option } অনুমোদন করেছেন।
+   *[rejected] { $who } { $item } ({ $kind })-এর নমুনা { $option } প্রত্যাখ্যান করেছেন।
+}
+deed-seal = { $who } { $round }-এর পিস সিল করেছেন: { $count }।
 deed-sign-revision = { $who } রিভিশন { $revision } সই করেছেন।
 deed-sign-round = { $who } { $round }-এ সই করেছেন।
+deed-sign-seal = { $who } { $round }-এর সিলে সই করেছেন।
 deed-translate = { $count ->
     [one] { $who } { $count }টি লেখা { $language }-এ অনুবাদ করেছেন।
    *[other] { $who } { $count }টি লেখা { $language }-এ অনুবাদ করেছেন।

@@ -1,13 +1,8 @@
 ### Colours: one cell of the matrix, and how colours stand beside each other.
 
-## Why two readings have no difference, or one no screen value
+## Why a reading has no screen value
 
-incomparable-illuminants = One was measured under { $standard }, the other under { $sample }: such readings cannot be compared. Measure both under the same light.
-incomparable-observers = One was measured for the { $standard }, the other for the { $sample }: such readings cannot be compared. Measure both for the same observer.
-incomparable-no-colour = One of the readings is no colour of any surface. Check L*, a* and b*.
-incomparable-weight = The weights of the formula are not between 0.1 and 10.
 not-on-screen-illuminant = A reading under { $illuminant } does not say what the colour looks like by daylight, so no screen colour is computed from it.
-not-on-screen-no-colour = No surface has this colour. L* is from 0 to 150, a* and b* from −200 to 200.
 
 ## Beside each other
 
@@ -50,7 +45,6 @@ colour-approval = Lab dip
 colour-looks = What it looks like
 colour-on-screen = On this screen
 colour-empty = Empty: nothing is said yet
-error-choice-missing = Choose one.
 colourway-number = Number of the colourway
 hint-number = Number
 colourway-copy = Copy

@@ -169,7 +169,6 @@ listed-all = All fields
 listed-open = Open
 one-save-next = Save, and on to { $name }
 listed-back = Back to { $section }
-error-decimal = “{ $typed }” is no number. Write 12.5, for instance.
 error-whole-number = “{ $typed }” is no whole number.
 sizes-lengths-help = Only when the garment comes in several lengths, for instance inseams 30, 32 and 34. Leave it empty otherwise.
 

@@ -41,6 +41,13 @@ error-kind-missing = Choose what it is.
 error-factory-missing = Choose a factory.
 error-text-missing = Write a message.
 error-photos-many = Send at most { $count } photographs at a time.
+error-decimal = “{ $typed }” is no number. Write 12.5, for instance.
+error-choice-missing = Choose one.
+incomparable-illuminants = One was measured under { $standard }, the other under { $sample }: such readings cannot be compared. Measure both under the same light.
+incomparable-observers = One was measured for the { $standard }, the other for the { $sample }: such readings cannot be compared. Measure both for the same observer.
+incomparable-no-colour = One of the readings is no colour of any surface. Check L*, a* and b*.
+incomparable-weight = The weights of the formula are not between 0.1 and 10.
+not-on-screen-no-colour = No surface has this colour. L* is from 0 to 150, a* and b* from −200 to 200.
 
 ## Pages
 

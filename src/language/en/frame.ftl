@@ -29,6 +29,7 @@ said-sent = Sent.
 said-moved = Done.
 said-measured = Measurements saved.
 said-decided = Decided.
+said-sealed = Sealed.
 said-ended = This person can no longer sign in.
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = Measure sample round { $number }, { $kind }
 need-round-decide = Decide sample round { $number }, { $kind }
 need-round-sign-blocked = Sample round { $number }, { $kind }: see what is open before you can sign
 need-round-sign = Sign the decision on sample round { $number }, { $kind }
+need-approvals-decide = Decide on what was submitted to be approved: { $count }
+need-approvals-submit = Submit what needs an approval: { $count }
+need-sign-seal = Sign the seal of sample round { $number }, { $kind }
+need-sign-seal-blocked = Seal of sample round { $number }, { $kind }: see what is open before you can sign
 
 frame-working = This takes a moment. The page goes on by itself.
 frame-sending = Sending files: { $files }, { $size } MB. This page goes on by itself.

@@ -49,8 +49,15 @@ deed-measure-many = { $count ->
    *[other] { $who } measured { $count } values in { $round }.
 }
 deed-decide = { $who } decided { $round }: { $outcome }.
+deed-submit = { $who } submitted option { $option } of { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } approved option { $option } of { $item } ({ $kind }).
+   *[rejected] { $who } rejected option { $option } of { $item } ({ $kind }).
+}
+deed-seal = { $who } sealed pieces of { $round }: { $count }.
 deed-sign-revision = { $who } signed revision { $revision }.
 deed-sign-round = { $who } signed { $round }.
+deed-sign-seal = { $who } signed the seal of { $round }.
 deed-translate = { $count ->
     [one] { $who } translated one text into { $language }.
    *[other] { $who } translated { $count } texts into { $language }.

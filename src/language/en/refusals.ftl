@@ -56,6 +56,20 @@ refused-critical-out = { $count ->
 } out of tolerance. Ask for a remake, name them as changes, or grant a concession.
 refused-newer-revision-needed = The last round was approved with changes. Publish a revision after revision { $revision } first, with these changes in it.
 refused-no-newer-revision = There is no newer revision.
+refused-nothing-to-approve = This revision needs no approval of this. See the list of what it needs.
+refused-photo-missing = Add a photograph: an option is judged from one at least.
+refused-option-decided = This option is decided already: { $verdict }. Another option gets another decision.
+refused-only-owner = Only an owner of the brand seals a sample.
+refused-already-sealed = Pieces of this round are sealed already.
+refused-too-early-to-seal = This is a round of the kind: { $kind }. A sample is sealed from a pre-production or a top-of-production round.
+refused-round-not-approved = This round is: { $state }. A sample is sealed from an approved round.
+refused-questions-before-sealing = Questions are open: { $count }. Answer them; the asker closes them.
+refused-must-fix-unverified = Must-fixes that nobody has seen mended on a sample: { $count }. Verify them on a sample, or let them pass.
+refused-size-set-missing = No size set with these sizes and this chart is approved with this factory.
+refused-not-approved-yet = Not approved yet: { $count }.
+refused-substitutes-sent = The pieces are made of substitute materials. A sealed sample is made of those of the spec.
+refused-piece-critical-out = Critical points out of tolerance on a piece to be kept: { $count }. Grant a concession, or seal another piece.
+refused-seal-unsaid = Choose at least one piece. Give each a seal number of its own, and say where it is kept.
 
 ## Signing
 

@@ -6,6 +6,8 @@ statement-revision-factory = I have read this revision. My factory will make the
 statement-revision-brand = This revision is what we ask for. We will judge what arrives by it.
 statement-round-factory = I have read the decision on this sample round. My factory will work by it.
 statement-round-brand = This is our decision on this sample round.
+statement-seal-factory = The pieces named here are sealed. My factory will make the bulk to them and to the revision.
+statement-seal-brand = The pieces named here are sealed. We will judge the bulk by them and by the revision.
 
 ## A revision
 

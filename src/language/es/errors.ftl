@@ -41,6 +41,13 @@ error-kind-missing = Elija qué es.
 error-factory-missing = Elija una fábrica.
 error-text-missing = Escriba un mensaje.
 error-photos-many = Envíe como máximo { $count } fotos a la vez.
+error-decimal = “{ $typed }” no es un número. Escriba 12.5, por ejemplo.
+error-choice-missing = Elija uno.
+incomparable-illuminants = Una se midió bajo { $standard }, la otra bajo { $sample }: tales lecturas no se pueden comparar. Mida las dos bajo la misma luz.
+incomparable-observers = Una se midió para el { $standard }, la otra para el { $sample }: tales lecturas no se pueden comparar. Mida las dos para el mismo observador.
+incomparable-no-colour = Una de las lecturas no es color de ninguna superficie. Revise L*, a* y b*.
+incomparable-weight = Los pesos de la fórmula no están entre 0.1 y 10.
+not-on-screen-no-colour = Ninguna superficie tiene este color. L* va de 0 a 150, a* y b* de −200 a 200.
 
 ## Pages
 

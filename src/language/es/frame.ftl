@@ -29,6 +29,7 @@ said-sent = Enviado.
 said-moved = Hecho.
 said-measured = Medidas guardadas.
 said-decided = Decidido.
+said-sealed = Sellada.
 said-ended = Esta persona ya no puede entrar.
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = Medir la ronda de muestras { $number }, { $kind }
 need-round-decide = Decidir la ronda de muestras { $number }, { $kind }
 need-round-sign-blocked = Ronda de muestras { $number }, { $kind }: vea qué está abierto antes de firmar
 need-round-sign = Firmar la decisión sobre la ronda de muestras { $number }, { $kind }
+need-approvals-decide = Decidir lo presentado para aprobación: { $count }
+need-approvals-submit = Presentar lo que necesita aprobación: { $count }
+need-sign-seal = Firmar el sello de la ronda de muestras { $number }, { $kind }
+need-sign-seal-blocked = Sello de la ronda de muestras { $number }, { $kind }: vea lo que está abierto antes de firmar
 
 frame-working = Trabajando. Esta página sigue por sí sola.
 frame-sending = Enviando archivos: { $files }, { $size } MB. Esta página sigue por sí sola.

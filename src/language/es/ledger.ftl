@@ -49,8 +49,15 @@ deed-measure-many = { $count ->
    *[other] { $who } midió { $count } valores en { $round }.
 }
 deed-decide = { $who } decidió { $round }: { $outcome }.
+deed-submit = { $who } presentó la opción { $option } de { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } aprobó la opción { $option } de { $item } ({ $kind }).
+   *[rejected] { $who } rechazó la opción { $option } de { $item } ({ $kind }).
+}
+deed-seal = { $who } selló piezas de { $round }: { $count }.
 deed-sign-revision = { $who } firmó la revisión { $revision }.
 deed-sign-round = { $who } firmó { $round }.
+deed-sign-seal = { $who } firmó el sello de { $round }.
 deed-translate = { $count ->
     [one] { $who } tradujo un texto al { $language }.
    *[other] { $who } tradujo { $count } textos al { $language }.

@@ -56,6 +56,20 @@ refused-critical-out = { $count ->
 }
 refused-newer-revision-needed = La última ronda se aprobó con cambios. Publique primero una revisión posterior a la revisión { $revision }, con esos cambios.
 refused-no-newer-revision = No hay revisión más nueva.
+refused-nothing-to-approve = Esta revisión no necesita aprobación de esto. Vea la lista de lo que necesita.
+refused-photo-missing = Añada una foto: una opción se juzga al menos por una.
+refused-option-decided = Esta opción ya está decidida: { $verdict }. Otra opción recibe otra decisión.
+refused-only-owner = Solo un propietario de la marca sella una muestra.
+refused-already-sealed = Las piezas de esta ronda ya están selladas.
+refused-too-early-to-seal = Esta ronda es del tipo: { $kind }. Se sella una muestra de preproducción o de inicio de producción.
+refused-round-not-approved = Esta ronda está: { $state }. Se sella una muestra de una ronda aprobada.
+refused-questions-before-sealing = Hay preguntas abiertas: { $count }. Respóndalas; quien preguntó las cierra.
+refused-must-fix-unverified = Correcciones obligatorias que nadie ha visto hechas en una muestra: { $count }. Verifíquelas en una muestra, o déjelas pasar.
+refused-size-set-missing = Ningún set de tallas con estas tallas y esta tabla está aprobado con esta fábrica.
+refused-not-approved-yet = Aún no aprobado: { $count }.
+refused-substitutes-sent = Las piezas son de materiales sustitutos. La muestra sellada se hace con los de la ficha.
+refused-piece-critical-out = Puntos críticos fuera de tolerancia en una pieza que se guardará: { $count }. Conceda, o selle otra pieza.
+refused-seal-unsaid = Elija al menos una pieza. Dé a cada una su número de sello y diga dónde se guarda.
 
 ## Signing
 

@@ -6,6 +6,8 @@ statement-revision-factory = He leído esta revisión. Mi fábrica hará el mode
 statement-revision-brand = Esta revisión es lo que pedimos. Según ella juzgaremos lo que llegue.
 statement-round-factory = He leído la decisión sobre esta ronda de muestras. Mi fábrica trabajará según ella.
 statement-round-brand = Esta es nuestra decisión sobre esta ronda de muestras.
+statement-seal-factory = Las piezas nombradas aquí están selladas. Mi fábrica hará la producción según ellas y según la revisión.
+statement-seal-brand = Las piezas nombradas aquí están selladas. Juzgaremos la producción por ellas y por la revisión.
 
 ## A revision
 

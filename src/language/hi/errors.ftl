@@ -41,6 +41,13 @@ error-kind-missing = चुनें कि यह क्या है।
 error-factory-missing = फ़ैक्टरी चुनें।
 error-text-missing = संदेश लिखें।
 error-photos-many = एक बार में ज़्यादा से ज़्यादा { $count } फ़ोटो भेजें।
+error-decimal = “{ $typed }” कोई संख्या नहीं है। जैसे 12.5 लिखें।
+error-choice-missing = एक चुनें।
+incomparable-illuminants = एक { $standard } में, दूसरी { $sample } में मापी गई: ऐसी रीडिंग मिलाई नहीं जा सकतीं। दोनों एक ही रोशनी में मापें।
+incomparable-observers = एक { $standard } के लिए, दूसरी { $sample } के लिए मापी गई: ऐसी रीडिंग मिलाई नहीं जा सकतीं। दोनों एक ही ऑब्ज़र्वर के लिए मापें।
+incomparable-no-colour = एक रीडिंग किसी सतह का रंग नहीं है। L*, a* और b* जाँचें।
+incomparable-weight = सूत्र के भार 0.1 और 10 के बीच नहीं हैं।
+not-on-screen-no-colour = किसी सतह का ऐसा रंग नहीं होता। L* 0 से 150, a* और b* −200 से 200 तक।
 
 ## Pages
 

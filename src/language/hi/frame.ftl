@@ -29,6 +29,7 @@ said-sent = भेजा गया।
 said-moved = हो गया।
 said-measured = नाप सहेजे गए।
 said-decided = फ़ैसला हो गया।
+said-sealed = सील किया गया।
 said-ended = यह व्यक्ति अब साइन इन नहीं कर सकता।
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = सैंपल राउंड { $number } नापें, 
 need-round-decide = सैंपल राउंड { $number } पर फ़ैसला करें, { $kind }
 need-round-sign-blocked = सैंपल राउंड { $number }, { $kind }: हस्ताक्षर से पहले देखें कि क्या बाकी है
 need-round-sign = सैंपल राउंड { $number } के फ़ैसले पर हस्ताक्षर करें, { $kind }
+need-approvals-decide = मंज़ूरी के लिए दिए नमूनों पर फ़ैसला करें: { $count }
+need-approvals-submit = जिनकी मंज़ूरी चाहिए वे दें: { $count }
+need-sign-seal = सैंपल राउंड { $number } की सील पर हस्ताक्षर करें, { $kind }
+need-sign-seal-blocked = सैंपल राउंड { $number } की सील, { $kind }: हस्ताक्षर से पहले देखें कि क्या खुला है
 
 frame-working = काम चल रहा है। यह पेज अपने आप आगे बढ़ेगा।
 frame-sending = फ़ाइलें भेजी जा रही हैं: { $files }, { $size } MB। यह पेज अपने आप आगे बढ़ेगा।

@@ -42,8 +42,15 @@ deed-round-continue = रिवीज़न { $revision } होने पर �
 deed-measure = { $who } ने { $item } पर { $value } नापा, { $round } का पीस { $piece }।
 deed-measure-many = { $who } ने { $round } में { $count } नाप लिए।
 deed-decide = { $who } ने { $round } पर फ़ैसला किया: { $outcome }।
+deed-submit = { $who } ने { $item } ({ $kind }) का नमूना { $option } दिया।
+deed-approve = { $verdict ->
+    [approved] { $who } ने { $item } ({ $kind }) का नमूना { $option } मंज़ूर किया।
+   *[rejected] { $who } ने { $item } ({ $kind }) का नमूना { $option } नामंज़ूर किया।
+}
+deed-seal = { $who } ने { $round } के पीस सील किए: { $count }।
 deed-sign-revision = { $who } ने रिवीज़न { $revision } पर हस्ताक्षर किए।
 deed-sign-round = { $who } ने { $round } पर हस्ताक्षर किए।
+deed-sign-seal = { $who } ने { $round } की सील पर हस्ताक्षर किए।
 deed-translate = { $count ->
     [one] { $who } ने { $count } पाठ का { $language } में अनुवाद किया।
    *[other] { $who } ने { $count } पाठों का { $language } में अनुवाद किया।

@@ -41,6 +41,20 @@ refused-changes-missing = बताएँ कि क्या बदलना �
 refused-critical-out = { $count } ज़रूरी पॉइंट टॉलरेंस से बाहर हैं। फिर से बनाने को कहें, बदलाव के रूप में लिखें, या छूट दें।
 refused-newer-revision-needed = पिछला राउंड बदलाव के साथ मंज़ूर हुआ। पहले रिवीज़न { $revision } के बाद का, इन बदलावों वाला रिवीज़न प्रकाशित करें।
 refused-no-newer-revision = इससे नया रिवीज़न नहीं है।
+refused-nothing-to-approve = इस रिवीज़न में इसकी मंज़ूरी नहीं चाहिए। किसकी चाहिए, वह सूची देखें।
+refused-photo-missing = फ़ोटो जोड़ें: नमूना कम से कम एक फ़ोटो से परखा जाता है।
+refused-option-decided = इस नमूने पर फ़ैसला हो चुका है: { $verdict }। दूसरे नमूने पर दूसरा फ़ैसला होता है।
+refused-only-owner = सैंपल सिर्फ़ ब्रांड का मालिक सील करता है।
+refused-already-sealed = इस राउंड के पीस पहले ही सील हो चुके हैं।
+refused-too-early-to-seal = यह राउंड इस तरह का है: { $kind }। सैंपल प्री-प्रोडक्शन या टॉप ऑफ़ प्रोडक्शन राउंड से सील होता है।
+refused-round-not-approved = यह राउंड: { $state }। सैंपल मंज़ूर राउंड से सील होता है।
+refused-questions-before-sealing = खुले सवाल: { $count }। जवाब दें; पूछने वाला बंद करता है।
+refused-must-fix-unverified = ज़रूरी सुधार जो किसी ने सैंपल पर नहीं देखे: { $count }। सैंपल पर जाँचें, या जाने दें।
+refused-size-set-missing = इन साइज़ों और इस चार्ट का कोई साइज़ सेट इस फ़ैक्टरी के साथ मंज़ूर नहीं है।
+refused-not-approved-yet = अभी मंज़ूर नहीं: { $count }।
+refused-substitutes-sent = पीस दूसरी सामग्री के बने हैं। सील किया सैंपल स्पेक की सामग्री का होता है।
+refused-piece-critical-out = रखे जाने वाले पीस पर टॉलरेंस से बाहर ज़रूरी पॉइंट: { $count }। छूट दें, या दूसरा पीस सील करें।
+refused-seal-unsaid = कम से कम एक पीस चुनें। हर एक को अपना सील नंबर दें और बताएँ कि वह कहाँ रखा है।
 
 ## Signing
 

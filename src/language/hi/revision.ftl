@@ -6,6 +6,8 @@ statement-revision-factory = मैंने यह रिवीज़न पढ
 statement-revision-brand = यह रिवीज़न ही हमारी माँग है। जो माल आएगा उसे हम इसी से परखेंगे।
 statement-round-factory = मैंने इस सैंपल राउंड का फ़ैसला पढ़ा है। मेरी फ़ैक्टरी इसी के अनुसार काम करेगी।
 statement-round-brand = इस सैंपल राउंड पर यह हमारा फ़ैसला है।
+statement-seal-factory = यहाँ लिखे पीस सील हैं। मेरी फ़ैक्टरी बल्क इनके और रिवीज़न के अनुसार बनाएगी।
+statement-seal-brand = यहाँ लिखे पीस सील हैं। हम बल्क को इनसे और रिवीज़न से परखेंगे।
 
 ## A revision
 

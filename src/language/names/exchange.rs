@@ -3,7 +3,7 @@
 use crate::exchange::ledger::Act;
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::Agreement;
-use crate::exchange::{Role, Side, round, thread};
+use crate::exchange::{Role, Side, approval, round, thread};
 
 use super::Named;
 use crate::language::message::{Message, Text};
@@ -125,6 +125,37 @@ impl Named for round::Outcome {
     }
 }
 
+impl Named for approval::Kind {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            approval::Kind::LabDip => "approval-lab-dip",
+            approval::Kind::StrikeOff => "approval-strike-off",
+            approval::Kind::Trim => "approval-trim",
+        })
+    }
+}
+
+impl Named for approval::Standing {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            approval::Standing::NotSubmitted => "approval-not-submitted",
+            approval::Standing::Waiting => "approval-waiting",
+            approval::Standing::Approved => "approval-approved",
+            approval::Standing::Rejected => "approval-rejected",
+            approval::Standing::Lapsed => "approval-lapsed",
+        })
+    }
+}
+
+impl Named for approval::Verdict {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            approval::Verdict::Approved => "approval-approved",
+            approval::Verdict::Rejected => "approval-rejected",
+        })
+    }
+}
+
 impl Named for Act {
     fn name(&self, t: Text) -> Message {
         t.say(match self {
@@ -141,6 +172,9 @@ impl Named for Act {
             Act::RoundMove => "act-round-move",
             Act::Measure => "act-measure",
             Act::Decide => "act-decide",
+            Act::Submit => "act-submit",
+            Act::Approve => "act-approve",
+            Act::Seal => "act-seal",
             Act::Sign => "act-sign",
             Act::Translate => "act-translate",
             Act::Erase => "act-erase",

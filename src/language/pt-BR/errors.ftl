@@ -41,6 +41,13 @@ error-kind-missing = Escolha o que é.
 error-factory-missing = Escolha uma fábrica.
 error-text-missing = Escreva uma mensagem.
 error-photos-many = Envie no máximo { $count } fotos de cada vez.
+error-decimal = “{ $typed }” não é um número. Escreva 12.5, por exemplo.
+error-choice-missing = Escolha um.
+incomparable-illuminants = Uma foi medida sob { $standard }, a outra sob { $sample }: tais leituras não se comparam. Meça as duas sob a mesma luz.
+incomparable-observers = Uma foi medida para o { $standard }, a outra para o { $sample }: tais leituras não se comparam. Meça as duas para o mesmo observador.
+incomparable-no-colour = Uma das leituras não é cor de nenhuma superfície. Confira L*, a* e b*.
+incomparable-weight = Os pesos da fórmula não estão entre 0.1 e 10.
+not-on-screen-no-colour = Nenhuma superfície tem esta cor. L* vai de 0 a 150, a* e b* de −200 a 200.
 
 ## Pages
 

@@ -29,6 +29,7 @@ said-sent = Enviado.
 said-moved = Feito.
 said-measured = Medidas salvas.
 said-decided = Decidido.
+said-sealed = Lacrada.
 said-ended = Esta pessoa não pode mais entrar.
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = Medir a rodada de amostras { $number }, { $kind }
 need-round-decide = Decidir a rodada de amostras { $number }, { $kind }
 need-round-sign-blocked = Rodada de amostras { $number }, { $kind }: veja o que está em aberto antes de assinar
 need-round-sign = Assinar a decisão sobre a rodada de amostras { $number }, { $kind }
+need-approvals-decide = Decidir o que foi enviado para aprovação: { $count }
+need-approvals-submit = Enviar o que precisa de aprovação: { $count }
+need-sign-seal = Assinar o lacre da rodada de amostras { $number }, { $kind }
+need-sign-seal-blocked = Lacre da rodada de amostras { $number }, { $kind }: veja o que está aberto antes de assinar
 
 frame-working = Trabalhando. Esta página continua sozinha.
 frame-sending = Enviando arquivos: { $files }, { $size } MB. Esta página continua sozinha.

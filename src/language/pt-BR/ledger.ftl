@@ -49,8 +49,15 @@ deed-measure-many = { $count ->
    *[other] { $who } mediu { $count } valores em { $round }.
 }
 deed-decide = { $who } decidiu { $round }: { $outcome }.
+deed-submit = { $who } enviou a opção { $option } de { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } aprovou a opção { $option } de { $item } ({ $kind }).
+   *[rejected] { $who } reprovou a opção { $option } de { $item } ({ $kind }).
+}
+deed-seal = { $who } lacrou peças de { $round }: { $count }.
 deed-sign-revision = { $who } assinou a revisão { $revision }.
 deed-sign-round = { $who } assinou { $round }.
+deed-sign-seal = { $who } assinou o lacre de { $round }.
 deed-translate = { $count ->
     [one] { $who } traduziu { $count } texto para { $language }.
    *[other] { $who } traduziu { $count } textos para { $language }.

@@ -56,6 +56,20 @@ refused-critical-out = { $count ->
 }
 refused-newer-revision-needed = A última rodada foi aprovada com alterações. Publique primeiro uma revisão depois da revisão { $revision }, com essas alterações.
 refused-no-newer-revision = Não há revisão mais nova.
+refused-nothing-to-approve = Esta revisão não precisa de aprovação disto. Veja a lista do que precisa.
+refused-photo-missing = Acrescente uma foto: uma opção é julgada por uma pelo menos.
+refused-option-decided = Esta opção já está decidida: { $verdict }. Outra opção recebe outra decisão.
+refused-only-owner = Só um proprietário da marca lacra uma amostra.
+refused-already-sealed = As peças desta rodada já estão lacradas.
+refused-too-early-to-seal = Esta rodada é do tipo: { $kind }. Lacra-se uma amostra de pré-produção ou de início de produção.
+refused-round-not-approved = Esta rodada está: { $state }. Lacra-se uma amostra de uma rodada aprovada.
+refused-questions-before-sealing = Há perguntas abertas: { $count }. Responda; quem perguntou fecha.
+refused-must-fix-unverified = Correções obrigatórias que ninguém viu feitas numa amostra: { $count }. Verifique numa amostra, ou deixe passar.
+refused-size-set-missing = Nenhum conjunto de tamanhos com estes tamanhos e esta tabela está aprovado com esta fábrica.
+refused-not-approved-yet = Ainda não aprovado: { $count }.
+refused-substitutes-sent = As peças são de materiais substitutos. A amostra lacrada é feita dos materiais da ficha.
+refused-piece-critical-out = Pontos críticos fora da tolerância numa peça a guardar: { $count }. Conceda, ou lacre outra peça.
+refused-seal-unsaid = Escolha ao menos uma peça. Dê a cada uma seu número de lacre e diga onde fica guardada.
 
 ## Signing
 

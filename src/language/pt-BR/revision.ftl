@@ -6,6 +6,8 @@ statement-revision-factory = Li esta revisão. Minha fábrica vai fazer o modelo
 statement-revision-brand = Esta revisão é o que pedimos. Vamos julgar por ela o que chegar.
 statement-round-factory = Li a decisão sobre esta rodada de amostras. Minha fábrica vai trabalhar de acordo com ela.
 statement-round-brand = Esta é a nossa decisão sobre esta rodada de amostras.
+statement-seal-factory = As peças citadas aqui estão lacradas. Minha fábrica fará a produção por elas e pela revisão.
+statement-seal-brand = As peças citadas aqui estão lacradas. Julgaremos a produção por elas e pela revisão.
 
 ## A revision
 

@@ -41,6 +41,13 @@ error-kind-missing = Ne olduğunu seçin.
 error-factory-missing = Bir fabrika seçin.
 error-text-missing = Bir mesaj yazın.
 error-photos-many = Bir seferde en çok { $count } fotoğraf gönderin.
+error-decimal = “{ $typed }” sayı değil. Örneğin 12.5 yazın.
+error-choice-missing = Birini seçin.
+incomparable-illuminants = Biri { $standard } altında, öteki { $sample } altında ölçüldü: böyle ölçümler karşılaştırılamaz. İkisini aynı ışıkta ölçün.
+incomparable-observers = Biri { $standard } için, öteki { $sample } için ölçüldü: böyle ölçümler karşılaştırılamaz. İkisini aynı gözlemci için ölçün.
+incomparable-no-colour = Ölçümlerden biri hiçbir yüzeyin rengi değil. L*, a* ve b* değerlerini kontrol edin.
+incomparable-weight = Formülün ağırlıkları 0.1 ile 10 arasında değil.
+not-on-screen-no-colour = Hiçbir yüzeyin böyle rengi yok. L* 0 ile 150, a* ve b* −200 ile 200 arasındadır.
 
 ## Pages
 

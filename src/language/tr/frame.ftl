@@ -29,6 +29,7 @@ said-sent = Gönderildi.
 said-moved = Tamam.
 said-measured = Ölçüler kaydedildi.
 said-decided = Karar verildi.
+said-sealed = Mühürlendi.
 said-ended = Bu kişi artık giriş yapamaz.
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = Numune turu { $number }: ölçün, { $kind }
 need-round-decide = Numune turu { $number }: karar verin, { $kind }
 need-round-sign-blocked = Numune turu { $number }, { $kind }: imzalamadan önce açık kalanlara bakın
 need-round-sign = Numune turu { $number }: kararı imzalayın, { $kind }
+need-approvals-decide = Onaya sunulanlara karar verin: { $count }
+need-approvals-submit = Onay gerektirenleri sunun: { $count }
+need-sign-seal = Numune turu { $number }: mührü imzalayın, { $kind }
+need-sign-seal-blocked = Numune turu { $number } mührü, { $kind }: imzalamadan önce açık olanlara bakın
 
 frame-working = Çalışıyor. Bu sayfa kendiliğinden ilerler.
 frame-sending = Dosyalar gönderiliyor: { $files }, { $size } MB. Bu sayfa kendiliğinden ilerler.

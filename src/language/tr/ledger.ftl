@@ -42,8 +42,15 @@ deed-round-continue = { $who }, revizyon { $revision } olmasına rağmen devam e
 deed-measure = { $who } ölçtü: { $item } { $value }, { $round }, numune { $piece }.
 deed-measure-many = { $who } { $count } değer ölçtü: { $round }.
 deed-decide = { $who } karar verdi, { $round }: { $outcome }.
+deed-submit = { $who } seçenek { $option } sundu: { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } seçenek { $option } için onay verdi: { $item } ({ $kind }).
+   *[rejected] { $who } seçenek { $option } için ret verdi: { $item } ({ $kind }).
+}
+deed-seal = { $who } parça mühürledi, { $round }: { $count }.
 deed-sign-revision = { $who } revizyon { $revision } imzaladı.
 deed-sign-round = { $who } imzaladı: { $round }.
+deed-sign-seal = { $who } mührü imzaladı, { $round }.
 deed-translate = { $count ->
     [one] { $who } bir metni { $language } diline çevirdi.
    *[other] { $who } { $count } metni { $language } diline çevirdi.

@@ -41,6 +41,20 @@ refused-changes-missing = Neyin değişmesi gerektiğini yazın: en az bir madde
 refused-critical-out = { $count } kritik nokta tolerans dışında. Yeniden yapılmasını isteyin, değişiklik olarak yazın ya da sapma izni verin.
 refused-newer-revision-needed = Son tur değişikliklerle onaylandı. Önce, bu değişiklikleri içeren, revizyon { $revision } sonrası bir revizyon yayımlayın.
 refused-no-newer-revision = Daha yeni revizyon yok.
+refused-nothing-to-approve = Bu revizyon bunun için onay gerektirmiyor. Gerekenlerin listesine bakın.
+refused-photo-missing = Bir fotoğraf ekleyin: seçenek en az bir fotoğraftan değerlendirilir.
+refused-option-decided = Bu seçenek için karar verildi: { $verdict }. Başka seçenek başka karar alır.
+refused-only-owner = Numuneyi yalnızca markanın sahibi mühürler.
+refused-already-sealed = Bu turun parçaları zaten mühürlü.
+refused-too-early-to-seal = Bu turun türü: { $kind }. Numune, üretim öncesi veya üretimden ilk numune turundan mühürlenir.
+refused-round-not-approved = Bu turun durumu: { $state }. Numune onaylanmış bir turdan mühürlenir.
+refused-questions-before-sealing = Açık sorular: { $count }. Yanıtlayın; soran kapatır.
+refused-must-fix-unverified = Numunede düzeldiği görülmemiş zorunlu düzeltmeler: { $count }. Numunede doğrulayın veya geçmesine izin verin.
+refused-size-set-missing = Bu fabrikayla bu bedenler ve bu tablo için onaylanmış beden seti yok.
+refused-not-approved-yet = Henüz onaylanmadı: { $count }.
+refused-substitutes-sent = Parçalar ikame malzemelerden yapılmış. Mühürlü numune dosyadaki malzemelerden yapılır.
+refused-piece-critical-out = Saklanacak parçada tolerans dışı kritik noktalar: { $count }. Sapma izni verin veya başka parçayı mühürleyin.
+refused-seal-unsaid = En az bir parça seçin. Her birine kendi mühür numarasını verin ve nerede saklandığını yazın.
 
 ## Signing
 

@@ -6,6 +6,8 @@ statement-revision-factory = Bu revizyonu okudum. Fabrikam modeli buna göre yap
 statement-revision-brand = İstediğimiz bu revizyondur. Gelen ürünü buna göre değerlendireceğiz.
 statement-round-factory = Bu numune turu hakkındaki kararı okudum. Fabrikam buna göre çalışacak.
 statement-round-brand = Bu numune turu hakkındaki kararımız budur.
+statement-seal-factory = Burada adı geçen parçalar mühürlüdür. Fabrikam seri üretimi bunlara ve revizyona göre yapacak.
+statement-seal-brand = Burada adı geçen parçalar mühürlüdür. Seri üretimi bunlara ve revizyona göre değerlendireceğiz.
 
 ## A revision
 

@@ -41,6 +41,13 @@ error-kind-missing = Hãy chọn loại.
 error-factory-missing = Hãy chọn nhà máy.
 error-text-missing = Hãy viết tin nhắn.
 error-photos-many = Mỗi lần gửi tối đa { $count } ảnh.
+error-decimal = “{ $typed }” không phải là số. Ví dụ hãy viết 12.5.
+error-choice-missing = Hãy chọn một mục.
+incomparable-illuminants = Một cái đo dưới { $standard }, cái kia dưới { $sample }: không so sánh được. Hãy đo cả hai dưới cùng nguồn sáng.
+incomparable-observers = Một cái đo với { $standard }, cái kia với { $sample }: không so sánh được. Hãy đo cả hai với cùng góc quan sát.
+incomparable-no-colour = Một trong hai số đo không phải màu của bề mặt nào. Hãy kiểm tra L*, a* và b*.
+incomparable-weight = Trọng số của công thức không nằm giữa 0.1 và 10.
+not-on-screen-no-colour = Không bề mặt nào có màu này. L* từ 0 đến 150, a* và b* từ −200 đến 200.
 
 ## Pages
 

@@ -29,6 +29,7 @@ said-sent = Đã gửi.
 said-moved = Xong.
 said-measured = Đã lưu số đo.
 said-decided = Đã quyết định.
+said-sealed = Đã niêm phong.
 said-ended = Người này không đăng nhập được nữa.
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = Đo đợt mẫu { $number }, { $kind }
 need-round-decide = Quyết định đợt mẫu { $number }, { $kind }
 need-round-sign-blocked = Đợt mẫu { $number }, { $kind }: xem việc còn mở trước khi ký
 need-round-sign = Ký quyết định về đợt mẫu { $number }, { $kind }
+need-approvals-decide = Quyết định những mẫu đã gửi duyệt: { $count }
+need-approvals-submit = Gửi những gì cần duyệt: { $count }
+need-sign-seal = Ký niêm phong của đợt mẫu { $number }, { $kind }
+need-sign-seal-blocked = Niêm phong của đợt mẫu { $number }, { $kind }: xem còn gì chưa xong trước khi ký
 
 frame-working = Đang xử lý. Trang này tự tiếp tục.
 frame-sending = Đang gửi tệp: { $files }, { $size } MB. Trang này tự tiếp tục.

@@ -42,8 +42,15 @@ deed-round-continue = { $who } tiếp tục { $round } dù đã có phiên bản
 deed-measure = { $who } đã đo { $value } ở { $item }, chiếc { $piece } của { $round }.
 deed-measure-many = { $who } đã đo { $count } số đo trong { $round }.
 deed-decide = { $who } đã quyết định { $round }: { $outcome }.
+deed-submit = { $who } đã gửi mẫu { $option } của { $item } ({ $kind }).
+deed-approve = { $verdict ->
+    [approved] { $who } đã duyệt mẫu { $option } của { $item } ({ $kind }).
+   *[rejected] { $who } không duyệt mẫu { $option } của { $item } ({ $kind }).
+}
+deed-seal = { $who } đã niêm phong mẫu của { $round }: { $count }.
 deed-sign-revision = { $who } đã ký phiên bản { $revision }.
 deed-sign-round = { $who } đã ký { $round }.
+deed-sign-seal = { $who } đã ký niêm phong của { $round }.
 deed-translate = { $count ->
    *[other] { $who } đã dịch { $count } đoạn sang { $language }.
 }

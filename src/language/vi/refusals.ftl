@@ -41,6 +41,20 @@ refused-changes-missing = Hãy ghi phải sửa gì: ít nhất một mục, có
 refused-critical-out = Có { $count } vị trí trọng yếu ngoài dung sai. Hãy yêu cầu làm lại, ghi thành sửa đổi, hoặc chấp nhận sai lệch.
 refused-newer-revision-needed = Đợt trước được duyệt kèm sửa đổi. Hãy phát hành phiên bản sau phiên bản { $revision }, có các sửa đổi đó, trước.
 refused-no-newer-revision = Không có phiên bản mới hơn.
+refused-nothing-to-approve = Phiên bản này không cần duyệt cái này. Xem danh sách những gì cần duyệt.
+refused-photo-missing = Hãy thêm ảnh: mẫu được xét ít nhất qua một ảnh.
+refused-option-decided = Mẫu này đã có quyết định: { $verdict }. Mẫu khác có quyết định khác.
+refused-only-owner = Chỉ chủ sở hữu của nhãn hàng mới niêm phong mẫu.
+refused-already-sealed = Mẫu của đợt này đã được niêm phong.
+refused-too-early-to-seal = Đợt này thuộc loại: { $kind }. Mẫu được niêm phong từ đợt trước sản xuất hoặc đầu chuyền.
+refused-round-not-approved = Đợt này: { $state }. Mẫu được niêm phong từ đợt đã duyệt.
+refused-questions-before-sealing = Còn câu hỏi chưa đóng: { $count }. Hãy trả lời; người hỏi sẽ đóng.
+refused-must-fix-unverified = Bắt buộc sửa chưa ai thấy đã sửa trên mẫu: { $count }. Hãy xác nhận trên mẫu, hoặc cho qua.
+refused-size-set-missing = Chưa có bộ cỡ nào với các cỡ và bảng thông số này được duyệt với nhà máy này.
+refused-not-approved-yet = Chưa duyệt: { $count }.
+refused-substitutes-sent = Mẫu làm bằng vật liệu thay thế. Mẫu niêm phong phải làm bằng vật liệu của tài liệu.
+refused-piece-critical-out = Điểm quan trọng ngoài dung sai trên chiếc sẽ giữ: { $count }. Hãy chấp nhận sai lệch, hoặc niêm phong chiếc khác.
+refused-seal-unsaid = Hãy chọn ít nhất một chiếc. Ghi cho mỗi chiếc một số niêm phong riêng và nơi giữ.
 
 ## Signing
 

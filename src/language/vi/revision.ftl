@@ -6,6 +6,8 @@ statement-revision-factory = Tôi đã đọc phiên bản này. Nhà máy của
 statement-revision-brand = Phiên bản này là điều chúng tôi yêu cầu. Chúng tôi sẽ lấy đó để xét hàng nhận được.
 statement-round-factory = Tôi đã đọc quyết định về đợt mẫu này. Nhà máy của tôi sẽ làm theo.
 statement-round-brand = Đây là quyết định của chúng tôi về đợt mẫu này.
+statement-seal-factory = Các chiếc nêu ở đây đã được niêm phong. Nhà máy của tôi sẽ làm hàng loạt theo chúng và theo phiên bản.
+statement-seal-brand = Các chiếc nêu ở đây đã được niêm phong. Chúng tôi sẽ xét hàng loạt theo chúng và theo phiên bản.
 
 ## A revision
 

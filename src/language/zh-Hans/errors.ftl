@@ -41,6 +41,13 @@ error-kind-missing = 请选择类别。
 error-factory-missing = 请选择工厂。
 error-text-missing = 请写留言。
 error-photos-many = 一次最多发送 { $count } 张照片。
+error-decimal = “{ $typed }”不是数字。例如写 12.5。
+error-choice-missing = 请选择一项。
+incomparable-illuminants = 一个在 { $standard } 下测量，另一个在 { $sample } 下测量：这样的读数不能比较。请在同一光源下测量两者。
+incomparable-observers = 一个按{ $standard }测量，另一个按{ $sample }测量：这样的读数不能比较。请按同一观察者测量两者。
+incomparable-no-colour = 其中一个读数不是任何表面的颜色。请检查 L*、a* 和 b*。
+incomparable-weight = 公式的权重不在 0.1 和 10 之间。
+not-on-screen-no-colour = 没有表面有这种颜色。L* 为 0 至 150，a* 和 b* 为 −200 至 200。
 
 ## Pages
 

@@ -29,6 +29,7 @@ said-sent = 已发送。
 said-moved = 完成。
 said-measured = 测量值已保存。
 said-decided = 已作决定。
+said-sealed = 已封样。
 said-ended = 此人已不能登录。
 
 ## What needs me
@@ -51,6 +52,10 @@ need-round-check = 测量第 { $number } 轮样衣，{ $kind }
 need-round-decide = 对第 { $number } 轮样衣作决定，{ $kind }
 need-round-sign-blocked = 第 { $number } 轮样衣，{ $kind }：签字前请先看还有什么未解决
 need-round-sign = 签署第 { $number } 轮样衣的决定，{ $kind }
+need-approvals-decide = 对提交批核的样品作决定：{ $count }
+need-approvals-submit = 提交需要批核的内容：{ $count }
+need-sign-seal = 为第 { $number } 轮样衣的封样签字，{ $kind }
+need-sign-seal-blocked = 第 { $number } 轮样衣的封样，{ $kind }：签字前请看还有什么未解决
 
 frame-working = 正在处理。本页会自动继续。
 frame-sending = 正在发送文件：{ $files } 个，{ $size } MB。本页会自动继续。

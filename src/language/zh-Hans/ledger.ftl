@@ -42,8 +42,15 @@ deed-round-continue = { $who } 在已有第 { $revision } 版的情况下继续{
 deed-measure = { $who } 测量 { $item }：{ $value }，{ $round }第 { $piece } 件。
 deed-measure-many = { $who } 在{ $round }测量了 { $count } 个数值。
 deed-decide = { $who } 对{ $round }作出决定：{ $outcome }。
+deed-submit = { $who } 为 { $item }（{ $kind }）提交了样品 { $option }。
+deed-approve = { $verdict ->
+    [approved] { $who } 批准了 { $item }（{ $kind }）的样品 { $option }。
+   *[rejected] { $who } 没有通过 { $item }（{ $kind }）的样品 { $option }。
+}
+deed-seal = { $who } 封存了{ $round }的样衣：{ $count }。
 deed-sign-revision = { $who } 签署了第 { $revision } 版。
 deed-sign-round = { $who } 签署了{ $round }。
+deed-sign-seal = { $who } 签署了{ $round }的封样。
 deed-translate = { $count ->
    *[other] { $who } 把 { $count } 处文字译成了{ $language }。
 }

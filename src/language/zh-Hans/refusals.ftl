@@ -41,6 +41,20 @@ refused-changes-missing = 请写明须修改什么：至少一项，并有文字
 refused-critical-out = 有 { $count } 个关键部位超出公差。请要求重做，列为修改，或准予让步。
 refused-newer-revision-needed = 上一轮是修改后批准。请先发布第 { $revision } 版之后的新版本，并包含这些修改。
 refused-no-newer-revision = 没有更新的版本。
+refused-nothing-to-approve = 此版本不需要批核这一项。请看需要批核的清单。
+refused-photo-missing = 请加一张照片：样品至少要凭一张照片判断。
+refused-option-decided = 此样品已有决定：{ $verdict }。新的样品会有新的决定。
+refused-only-owner = 只有品牌方的负责人可以封样。
+refused-already-sealed = 此轮样衣已经封存。
+refused-too-early-to-seal = 此轮的类型是：{ $kind }。只有产前样或大货首件样才能封样。
+refused-round-not-approved = 此轮的状态是：{ $state }。只有已批准的样衣才能封样。
+refused-questions-before-sealing = 还有未解决的问题：{ $count }。请回答，由提问者关闭。
+refused-must-fix-unverified = 尚未在样衣上看到已改正的必须修改：{ $count }。请在样衣上核实，或予以放行。
+refused-size-set-missing = 与此工厂没有相同尺码和尺寸表的已批准齐码样。
+refused-not-approved-yet = 尚未批准：{ $count }。
+refused-substitutes-sent = 样衣用了替代材料。封样必须用工艺单上的材料。
+refused-piece-critical-out = 要保存的样衣有关键点超差：{ $count }。请同意让步，或封存另一件。
+refused-seal-unsaid = 请至少选择一件。每件写明各自的封签号和保存地点。
 
 ## Signing
 

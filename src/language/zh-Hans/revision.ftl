@@ -6,6 +6,8 @@ statement-revision-factory = 我已阅读本版。我厂将按本版制作此款
 statement-revision-brand = 本版即我方的要求。我方将以此判断到货。
 statement-round-factory = 我已阅读对本轮样衣的决定。我厂将按此执行。
 statement-round-brand = 这是我方对本轮样衣的决定。
+statement-seal-factory = 此处所列样衣已封存。我厂将按这些样衣和此版本生产大货。
+statement-seal-brand = 此处所列样衣已封存。我方将按这些样衣和此版本判断大货。
 
 ## A revision
 

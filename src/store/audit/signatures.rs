@@ -7,6 +7,7 @@ use super::super::StoreError;
 use super::OfStyle;
 use super::told::{at, factory, hash, id, person};
 use crate::exchange::ledger::Act;
+use crate::exchange::signature::SubjectKind;
 
 #[derive(FromRow, Serialize, PartialEq)]
 struct SignatureRow {
@@ -37,10 +38,9 @@ impl OfStyle<'_> {
             .await?;
         self.audit.signatures += kept.len();
         let told = self.told(Act::Sign).map(|entry| {
-            let subject = match entry.ids.contains_key("revision") {
-                true => "revision",
-                false => "round",
-            };
+            let kinds = SubjectKind::ALL.map(SubjectKind::name).into_iter();
+            let mut kinds = kinds.filter(|kind| entry.ids.contains_key(*kind));
+            let subject = kinds.next().unwrap_or_default();
             let row = SignatureRow {
                 subject: subject.to_owned(),
                 subject_id: id(entry, "subject"),

@@ -1,5 +1,6 @@
 //! Pages that both sides look at: each side sees its own part of the same page.
 
+pub mod approvals;
 pub mod archive;
 pub mod change_lines;
 pub mod changes;
@@ -7,6 +8,8 @@ pub mod export;
 pub mod files;
 pub mod measure;
 pub mod round;
+pub mod seal;
+pub mod sealing;
 pub mod sign_box;
 pub mod item;
 mod later;
@@ -16,6 +19,7 @@ pub mod now;
 pub mod patch;
 pub mod print;
 pub mod ready;
+pub mod reading;
 pub mod record;
 pub mod revision;
 pub mod sheet;

@@ -1,4 +1,4 @@
-//! The signed record of a revision or a round: as a page to print, and as the file to keep.
+//! The signed record of a revision, a round or a seal: as a page to print, and as the file to keep.
 
 use std::collections::BTreeMap;
 
@@ -12,7 +12,7 @@ use crate::access::{Side, act};
 use crate::exchange::record::{Given, Record};
 use crate::exchange::signature::{Statement, SubjectKind};
 use crate::language::{Language, Text};
-use crate::spec::{OrgId, RoundId};
+use crate::spec::{OrgId, RoundId, SealId};
 use crate::store::Sign;
 use crate::web::App;
 use crate::web::frame::{Frame, name_or_erased};
@@ -31,8 +31,13 @@ struct RecordPage {
 }
 
 impl RecordPage {
+    /// A seal has its round's number.
     fn is_round(&self) -> bool {
-        self.record.subject.kind == SubjectKind::Round
+        self.record.subject.kind != SubjectKind::Revision
+    }
+
+    fn is_seal(&self) -> bool {
+        self.record.subject.kind == SubjectKind::Seal
     }
 
     fn brand(&self) -> String {
@@ -79,6 +84,7 @@ impl RecordPage {
         match subject.kind {
             SubjectKind::Revision => format!("/styles/{style}/revisions/{}", subject.number),
             SubjectKind::Round => format!("/styles/{style}/rounds/{}", subject.id),
+            SubjectKind::Seal => format!("/styles/{style}/seals/{}", subject.id),
         }
     }
 }
@@ -120,6 +126,24 @@ pub async fn round_file(
     Query(asked): Asked,
 ) -> Answer {
     sent(&may, &app, Sign::Round(&RoundId::new(round)), &asked).await
+}
+
+pub async fn seal(
+    may: MayOn<act::Read>,
+    State(app): State<App>,
+    Path((_, seal)): Path<(String, String)>,
+    Query(asked): Asked,
+) -> Answer {
+    shown(&may, &app, Sign::Seal(&SealId::new(seal)), &asked).await
+}
+
+pub async fn seal_file(
+    may: MayOn<act::Read>,
+    State(app): State<App>,
+    Path((_, seal)): Path<(String, String)>,
+    Query(asked): Asked,
+) -> Answer {
+    sent(&may, &app, Sign::Seal(&SealId::new(seal)), &asked).await
 }
 
 async fn shown(

@@ -16,7 +16,7 @@ use axum::extract::{Path, State};
 
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::revision::Standing;
-use crate::exchange::round::{Materials, Move, Outcome, State as Stage, asks_about};
+use crate::exchange::round::{Kind, Materials, Move, Outcome, State as Stage, asks_about};
 use crate::exchange::signature::{Subject, SubjectKind, unsettled};
 use crate::exchange::thread::{self, Thread};
 use crate::language::{Message, Text};
@@ -71,6 +71,8 @@ pub struct RoundPage {
     form: Option<DecideForm>,
     must_fixes: Vec<MustFix>,
     signing: Option<SignBox>,
+    /// To the seal that there is, or where one is made.
+    seal: Option<(String, String)>,
     history: Vec<HistoryLine>,
 }
 
@@ -213,6 +215,20 @@ pub async fn load(
         _ => None,
     };
     let next = next(t, &round, reader, &base, summary.missing, signed, blocked);
+    let seals = store.seals(reader).await?;
+    let sealed = seals.iter().find(|seal| seal.round == *id);
+    let before_bulk = matches!(round.kind, Kind::PreProduction | Kind::TopOfProduction);
+    let approved = round.state == Stage::Decided(Outcome::Approved);
+    let seal = match sealed {
+        Some(seal) => Some((
+            format!("/styles/{}/seals/{}", reader.style(), seal.id),
+            t.say("seal-open").to_string(),
+        )),
+        None if before_bulk && approved => {
+            Some((format!("{base}/seal"), t.say("seal-do").to_string()))
+        }
+        None => None,
+    };
     Ok(RoundPage {
         t,
         frame: who.frame(),
@@ -230,6 +246,7 @@ pub async fn load(
         must_fixes: must_fixes(&round, threads, &made),
         history: history(t, &round, store.ledger(reader).await?, &ids),
         signing,
+        seal,
         summary,
         base,
         shape: shape::round(round.state),

@@ -1,4 +1,4 @@
-//! Where the two sides sign a revision or a decided round: who has, who may now, and what stands in
+//! Where the two sides sign a revision, a decided round or a seal: who has, who may now, and what stands in
 //! the way. Stands inside a page as `{{ box|safe }}`.
 
 use askama::Template;
@@ -65,7 +65,7 @@ enum SideState {
 /// What a box is about, as it stands now.
 pub struct Facts<'a> {
     pub subject: Subject<'a>,
-    /// The id of the revision or round.
+    /// The id of the revision, round or seal.
     pub subject_id: &'a str,
     pub digest: &'a Digest,
     /// The figures that stand on the screen and are not in the digest as they stand there.
@@ -214,6 +214,8 @@ pub async fn sign(
         (Sign::Revision(_), Side::Brand) => Statement::RevisionByBrand,
         (Sign::Round(_), Side::Factory) => Statement::RoundByFactory,
         (Sign::Round(_), Side::Brand) => Statement::RoundByBrand,
+        (Sign::Seal(_), Side::Factory) => Statement::SealByFactory,
+        (Sign::Seal(_), Side::Brand) => Statement::SealByBrand,
     });
     let screen = screen(t, &statement.to_string(), &shown, figures);
     if screen.as_str() != fields.text("screen") {

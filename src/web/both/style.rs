@@ -12,7 +12,7 @@ use crate::exchange::signature::{Agreement, SubjectKind, agreement};
 use crate::language::Text;
 use crate::spec::{Item, OrgId, StyleId};
 use crate::store::{
-    Acknowledged, Organisation, Revision, Round, Shared, Signature, StyleCopy, StyleName,
+    Acknowledged, Organisation, Revision, Round, Seal, Shared, Signature, StyleCopy, StyleName,
     ThreadView,
 };
 use crate::web::brand::draft::progress::{Looked, Progress};
@@ -41,6 +41,7 @@ struct StylePage {
     /// Newest first.
     revisions: Vec<RevisionLine>,
     rounds: Vec<RoundLine>,
+    seals: Vec<SealLine>,
     /// Threads that are not settled.
     threads: Vec<ThreadLine>,
     /// The factories that it is or was shared with; empty for a factory.
@@ -81,6 +82,17 @@ struct AgreementLine {
 }
 
 struct RoundLine {
+    href: String,
+    title: String,
+    factory: String,
+    revision: u32,
+    state: String,
+    shape: &'static str,
+    next: String,
+}
+
+/// A sealed sample.
+struct SealLine {
     href: String,
     title: String,
     factory: String,
@@ -189,6 +201,21 @@ async fn style(
     };
     let threads = store.threads(permit).await?;
     let rounds = store.rounds(permit).await?;
+    let seals = store.seals(permit).await?.into_iter().rev();
+    let seals = seals.map(|seal| {
+        let id = seal.id.as_str();
+        let given = |side: Side| {
+            agreed
+                .signatures
+                .iter()
+                .any(|it| it.subject_id == id && it.side == side)
+        };
+        let sides = [Side::Factory, Side::Brand];
+        let waits = sides.into_iter().find(|side| !given(*side));
+        let next = next(waits, &seal.org_name);
+        seal_line(t, permit.style(), seal, waits, next)
+    });
+    let seals = seals.collect();
     Ok(StylePage {
         t,
         frame: who.frame(),
@@ -207,6 +234,7 @@ async fn style(
                 thread_line(t, permit.style(), &revisions, thread, next)
             })
             .collect(),
+        seals,
         rounds: rounds
             .into_iter()
             .rev()
@@ -320,6 +348,26 @@ fn round_line(t: Text, style: &StyleId, round: Round, next: String) -> RoundLine
         revision: round.revision,
         state: t.name(&round.state).to_string(),
         shape: shape::round(round.state),
+        next,
+    }
+}
+
+fn seal_line(t: Text, style: &StyleId, seal: Seal, waits: Option<Side>, next: String) -> SealLine {
+    let (state, shape) = match waits {
+        None => (t.say("seal-sealed"), "done"),
+        Some(side) => (t.say("seal-waits").with("side", t.name(&side)), "half"),
+    };
+    SealLine {
+        href: format!("/styles/{style}/seals/{}", seal.id),
+        title: t
+            .say("style-round")
+            .with("kind", t.name(&seal.kind))
+            .with("number", seal.number)
+            .to_string(),
+        factory: seal.org_name,
+        revision: seal.revision,
+        state: state.to_string(),
+        shape,
         next,
     }
 }

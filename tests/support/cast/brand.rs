@@ -2,12 +2,13 @@
 
 use std::collections::BTreeMap;
 
+use fellseam::exchange::approval::Verdict;
 use fellseam::exchange::refused::FindingKey;
 use fellseam::exchange::round::{self, Change, Outcome};
 use fellseam::exchange::thread;
 use fellseam::language::terms_of;
 use fellseam::spec::units::DecimalSign;
-use fellseam::spec::{RoundId, Section, SignatureId, Spec, StyleId, ThreadId};
+use fellseam::spec::{RoundId, Section, SignatureId, Spec, StyleId, SubmissionId, ThreadId};
 use fellseam::store::{Decide, NewRound, Publish, Saved, Sign, StoreError, Versions};
 
 use super::{Brand, Factory, item};
@@ -141,10 +142,20 @@ impl Brand {
 
     /// Asks a factory for a proto of the current revision, a piece of each of these sizes.
     pub async fn requests(&self, factory: &Factory, sizes: &[&str]) -> Result<RoundId, StoreError> {
+        self.requests_a(round::Kind::Proto, factory, sizes).await
+    }
+
+    /// Asks for a round of this kind.
+    pub async fn requests_a(
+        &self,
+        kind: round::Kind,
+        factory: &Factory,
+        sizes: &[&str],
+    ) -> Result<RoundId, StoreError> {
         let newest = self.store.newest(&self.reads().await).await?;
         let new = NewRound {
             org: &factory.org,
-            kind: round::Kind::Proto,
+            kind,
             revision: newest.expect("a revision").number,
             pieces: &sizes.iter().map(|size| item(size)).collect::<Vec<_>>(),
         };
@@ -189,6 +200,20 @@ impl Brand {
         };
         let permit = self.lead.on(&self.style).await;
         self.store.decide(&permit, round, form).await
+    }
+
+    /// Approves an option, or rejects it.
+    pub async fn judges(
+        &self,
+        option: &SubmissionId,
+        verdict: Verdict,
+        reason: &str,
+    ) -> Result<(), StoreError> {
+        let permit = self.lead.on(&self.style).await;
+        let judged = self
+            .store
+            .judge_submission(&permit, option, verdict, reason);
+        judged.await
     }
 
     pub async fn signs_revision(

@@ -1,11 +1,12 @@
 //! What the people of either side do.
 
 use fellseam::access::{StylePermit, act};
+use fellseam::exchange::approval::{Anchor, needed};
 use fellseam::exchange::thread;
 use fellseam::spec::{Digest, ItemId, OrgId, RoundId, SignatureId, ThreadId};
 use fellseam::store::{
     FileKind, LedgerLine, Need, NewFile, NewMeasurement, NewThread, Revision, Round, Says, Sign,
-    SignForm, StoreError, ThreadMove, ThreadView,
+    SignForm, StoreError, Submission, ThreadMove, ThreadView,
 };
 
 use super::{Party, inches, item, pictures};
@@ -139,6 +140,18 @@ impl Party {
 
     pub async fn state_of(&self, thread: &ThreadId) -> thread::State {
         self.thread(thread).await.facts.state
+    }
+
+    /// What was submitted, as far as they see it.
+    pub async fn submissions(&self) -> Vec<Submission> {
+        self.store.submissions(&self.reads().await).await.unwrap()
+    }
+
+    /// Everything that the newest revision needs approved.
+    pub async fn to_approve(&self) -> Vec<Anchor> {
+        let newest = self.store.newest(&self.reads().await).await.unwrap();
+        let spec = &newest.expect("a revision").frozen.spec;
+        needed(spec).into_iter().map(|it| it.anchor).collect()
     }
 
     pub async fn rounds(&self) -> Vec<Round> {

@@ -17,6 +17,7 @@ use crate::spec::document::{
 };
 use crate::spec::{Decimal, Digest, ItemId, Spec};
 use crate::web::both::patch::{Patch, Shape, patch};
+use crate::web::both::reading;
 use crate::web::form::{Errors, Fields, Form};
 use crate::web::frame::Frame;
 use crate::web::may::{MayOn, Who};
@@ -132,7 +133,12 @@ impl Typed {
                 return Ok(Some(Cell::DyedToMatch { part }));
             }
         }
-        let lab = self.lab(t, errors);
+        let typed = reading::Typed {
+            numbers: [&self.l, &self.a, &self.b],
+            illuminant: &self.illuminant,
+            observer: &self.observer,
+        };
+        let lab = reading::read(t, typed, errors);
         let screen = screen(&self.screen).unwrap_or_else(|()| {
             errors.add("screen", t.say("error-screen").with("typed", &self.screen));
             None
@@ -148,44 +154,6 @@ impl Typed {
         };
         let is_empty = self.kind.is_empty() && colour == Colour::default() && errors.is_empty();
         Ok((!is_empty).then_some(Cell::Colour(colour)))
-    }
-
-    /// The reading, where any of it is written: then all of it has to be.
-    fn lab(&self, t: Text, errors: &mut Errors) -> Option<Lab> {
-        let numbers = [("l", &self.l), ("a", &self.a), ("b", &self.b)];
-        if numbers.iter().all(|(_, typed)| typed.is_empty()) {
-            return None;
-        }
-        let mut number = |(field, typed): (&str, &String)| {
-            let read = Decimal::read(typed).ok();
-            match (&read, typed.as_str()) {
-                (None, "") => errors.add(field, t.say("error-missing")),
-                (None, typed) => errors.add(field, t.say("error-decimal").with("typed", typed)),
-                (Some(_), _) => {}
-            }
-            read
-        };
-        let [l, a, b] = numbers.map(&mut number);
-        let illuminant = Illuminant::from_word(&self.illuminant);
-        let observer = Observer::from_word(&self.observer);
-        if illuminant.is_none() {
-            errors.add("illuminant", t.say("error-choice-missing"));
-        }
-        if observer.is_none() {
-            errors.add("observer", t.say("error-choice-missing"));
-        }
-        let lab = Lab {
-            l: l?,
-            a: a?,
-            b: b?,
-            illuminant: illuminant?,
-            observer: observer?,
-        };
-        if !lab.is_of_a_surface() {
-            let why = crate::spec::colour::NotOnScreen::NoColour;
-            errors.add("l", t.not_on_screen(why));
-        }
-        Some(lab)
     }
 }
 

@@ -1,0 +1,29 @@
+### সিল করা স্যাম্পল।
+
+seal-title = সিল করা স্যাম্পল
+seal-do = এই স্যাম্পল সিল করুন
+seal-open = সিল খুলে দেখুন
+seal-what = সিল করা স্যাম্পল দুই পক্ষ রাখে, আর বাল্ক তা দিয়ে বিচার হয়।
+seal-no-safety = সিল বলে বাল্ক কী দিয়ে বিচার হবে। নিরাপত্তা বা আইন মানা নিয়ে এটি কিছু বলে না।
+seal-blocked = যা সিল করতে বাধা দেয়: { $count }
+seal-nothing-blocks = সিল করতে কোনো বাধা নেই
+seal-rests-on = যে অনুমোদনের উপর দাঁড়ায়: { $approvals }। যে ছাড় গোনা হয়: { $concessions }।
+seal-piece = পিস { $number }, সাইজ { $size }
+seal-piece-out = সিল করা যাবে না। ক্রিটিক্যাল ও টলারেন্সের বাইরে:
+seal-keep = এই পিস সিল করুন
+seal-tag = সিল নম্বর
+seal-keeper = যার কাছে থাকবে
+seal-place = কোথায়, কার কাছে
+seal-final = সিল কখনও বদলায় না। এরপর দুই পক্ষ সই করে।
+seal-to-round = রাউন্ড খুলুন
+seal-sealed = সিল করা
+seal-waits = যার সইয়ের অপেক্ষা: { $side }
+seal-waits-both = দুই পক্ষের সইয়ের অপেক্ষা
+seal-newer = রিভিশন { $revision } চালু। এই পিসগুলি রিভিশন { $sealed } অনুযায়ী তৈরি।
+seal-by = যিনি সিল করেছেন
+seal-pieces = সিল করা পিস
+seal-which = পিস
+seal-rests = যার উপর দাঁড়ায়
+seal-concessions = যে ছাড় গোনা হয়
+seal-no-concessions = কিছু নেই।
+seal-list = সিল করা স্যাম্পল

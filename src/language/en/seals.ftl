@@ -1,0 +1,29 @@
+### Sealed samples.
+
+seal-title = Sealed sample
+seal-do = Seal this sample
+seal-open = Open the seal
+seal-what = A sealed sample is kept by both sides, and the bulk is judged by it.
+seal-no-safety = A seal says what the bulk is judged by. It says nothing about safety or legal compliance.
+seal-blocked = What keeps it from being sealed: { $count }
+seal-nothing-blocks = Nothing keeps it from being sealed
+seal-rests-on = It rests on approvals: { $approvals }. Concessions that count: { $concessions }.
+seal-piece = Piece { $number }, size { $size }
+seal-piece-out = Cannot be sealed. Critical, and out of tolerance:
+seal-keep = Seal this piece
+seal-tag = Seal number
+seal-keeper = Kept by
+seal-place = Where, and by whom
+seal-final = A seal is never changed. Both sides sign it next.
+seal-to-round = Open the round
+seal-sealed = Sealed
+seal-waits = Waits for the signature of: { $side }
+seal-waits-both = Waits for both signatures
+seal-newer = Revision { $revision } is current. These pieces were made to revision { $sealed }.
+seal-by = Sealed by
+seal-pieces = Sealed pieces
+seal-which = Piece
+seal-rests = What it rests on
+seal-concessions = Concessions that count
+seal-no-concessions = None.
+seal-list = Sealed samples

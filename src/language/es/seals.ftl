@@ -1,0 +1,29 @@
+### Muestras selladas.
+
+seal-title = Muestra sellada
+seal-do = Sellar esta muestra
+seal-open = Abrir el sello
+seal-what = Ambas partes guardan la muestra sellada, y la producción se juzga por ella.
+seal-no-safety = Un sello dice por qué se juzga la producción. No dice nada de la seguridad ni del cumplimiento legal.
+seal-blocked = Lo que impide sellarla: { $count }
+seal-nothing-blocks = Nada impide sellarla
+seal-rests-on = Se apoya en aprobaciones: { $approvals }. Concesiones que valen: { $concessions }.
+seal-piece = Pieza { $number }, talla { $size }
+seal-piece-out = No se puede sellar. Crítico y fuera de tolerancia:
+seal-keep = Sellar esta pieza
+seal-tag = Número de sello
+seal-keeper = La guarda
+seal-place = Dónde y quién
+seal-final = Un sello nunca cambia. Después firman ambas partes.
+seal-to-round = Abrir la ronda
+seal-sealed = Sellada
+seal-waits = Espera la firma de: { $side }
+seal-waits-both = Espera ambas firmas
+seal-newer = La revisión { $revision } está vigente. Estas piezas se hicieron según la revisión { $sealed }.
+seal-by = La selló
+seal-pieces = Piezas selladas
+seal-which = Pieza
+seal-rests = En qué se apoya
+seal-concessions = Concesiones que valen
+seal-no-concessions = Ninguna.
+seal-list = Muestras selladas

@@ -1,0 +1,29 @@
+### सील किए सैंपल।
+
+seal-title = सील किया सैंपल
+seal-do = यह सैंपल सील करें
+seal-open = सील खोलें
+seal-what = सील किया सैंपल दोनों पक्ष रखते हैं, और बल्क उसी से परखा जाता है।
+seal-no-safety = सील बताती है कि बल्क किससे परखा जाएगा। सुरक्षा या क़ानून के पालन के बारे में यह कुछ नहीं कहती।
+seal-blocked = सील करने में रुकावटें: { $count }
+seal-nothing-blocks = सील करने में कोई रुकावट नहीं
+seal-rests-on = जिन मंज़ूरियों पर टिकी है: { $approvals }। गिनी जाने वाली छूटें: { $concessions }।
+seal-piece = पीस { $number }, साइज़ { $size }
+seal-piece-out = सील नहीं हो सकता। ज़रूरी और टॉलरेंस से बाहर:
+seal-keep = यह पीस सील करें
+seal-tag = सील नंबर
+seal-keeper = किसके पास
+seal-place = कहाँ और किसके पास
+seal-final = सील कभी नहीं बदलती। इसके बाद दोनों पक्ष हस्ताक्षर करते हैं।
+seal-to-round = राउंड खोलें
+seal-sealed = सील किया गया
+seal-waits = हस्ताक्षर का इंतज़ार: { $side }
+seal-waits-both = दोनों हस्ताक्षरों का इंतज़ार
+seal-newer = रिवीज़न { $revision } चालू है। ये पीस रिवीज़न { $sealed } के अनुसार बने थे।
+seal-by = किसने सील किया
+seal-pieces = सील किए पीस
+seal-which = पीस
+seal-rests = किस पर टिकी है
+seal-concessions = गिनी जाने वाली छूटें
+seal-no-concessions = कोई नहीं।
+seal-list = सील किए सैंपल

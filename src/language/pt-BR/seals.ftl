@@ -1,0 +1,29 @@
+### Amostras lacradas.
+
+seal-title = Amostra lacrada
+seal-do = Lacrar esta amostra
+seal-open = Abrir o lacre
+seal-what = Os dois lados guardam a amostra lacrada, e a produção é julgada por ela.
+seal-no-safety = O lacre diz por que a produção é julgada. Não diz nada sobre segurança nem sobre conformidade legal.
+seal-blocked = O que impede de lacrar: { $count }
+seal-nothing-blocks = Nada impede de lacrar
+seal-rests-on = Baseia-se em aprovações: { $approvals }. Concessões que valem: { $concessions }.
+seal-piece = Peça { $number }, tamanho { $size }
+seal-piece-out = Não pode ser lacrada. Crítico e fora da tolerância:
+seal-keep = Lacrar esta peça
+seal-tag = Número do lacre
+seal-keeper = Guardada por
+seal-place = Onde e com quem
+seal-final = Um lacre nunca muda. Depois os dois lados assinam.
+seal-to-round = Abrir a rodada
+seal-sealed = Lacrada
+seal-waits = Aguarda a assinatura de: { $side }
+seal-waits-both = Aguarda as duas assinaturas
+seal-newer = A revisão { $revision } está em vigor. Estas peças foram feitas pela revisão { $sealed }.
+seal-by = Lacrada por
+seal-pieces = Peças lacradas
+seal-which = Peça
+seal-rests = Em que se baseia
+seal-concessions = Concessões que valem
+seal-no-concessions = Nenhuma.
+seal-list = Amostras lacradas

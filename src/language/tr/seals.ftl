@@ -1,0 +1,29 @@
+### Mühürlü numuneler.
+
+seal-title = Mühürlü numune
+seal-do = Bu numuneyi mühürle
+seal-open = Mührü aç
+seal-what = Mühürlü numuneyi iki taraf da saklar, seri üretim ona göre değerlendirilir.
+seal-no-safety = Mühür, seri üretimin neye göre değerlendirildiğini söyler. Güvenlik veya yasalara uygunluk hakkında bir şey söylemez.
+seal-blocked = Mühürlenmesini engelleyenler: { $count }
+seal-nothing-blocks = Mühürlenmesini engelleyen bir şey yok
+seal-rests-on = Dayandığı onaylar: { $approvals }. Geçerli sapma izinleri: { $concessions }.
+seal-piece = Parça { $number }, beden { $size }
+seal-piece-out = Mühürlenemez. Kritik ve tolerans dışı:
+seal-keep = Bu parçayı mühürle
+seal-tag = Mühür numarası
+seal-keeper = Saklayan
+seal-place = Nerede ve kimde
+seal-final = Mühür hiç değişmez. Sonra iki taraf da imzalar.
+seal-to-round = Turu aç
+seal-sealed = Mühürlendi
+seal-waits = İmzası beklenen: { $side }
+seal-waits-both = İki imza da bekleniyor
+seal-newer = Revizyon { $revision } geçerli. Bu parçalar revizyon { $sealed } için yapıldı.
+seal-by = Mühürleyen
+seal-pieces = Mühürlü parçalar
+seal-which = Parça
+seal-rests = Dayandıkları
+seal-concessions = Geçerli sapma izinleri
+seal-no-concessions = Yok.
+seal-list = Mühürlü numuneler

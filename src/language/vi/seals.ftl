@@ -1,0 +1,29 @@
+### Mẫu niêm phong.
+
+seal-title = Mẫu niêm phong
+seal-do = Niêm phong mẫu này
+seal-open = Mở niêm phong
+seal-what = Mẫu niêm phong do hai bên giữ, và hàng loạt được xét theo mẫu đó.
+seal-no-safety = Niêm phong cho biết hàng loạt được xét theo gì. Nó không nói gì về an toàn hay tuân thủ pháp luật.
+seal-blocked = Những điều ngăn việc niêm phong: { $count }
+seal-nothing-blocks = Không có gì ngăn việc niêm phong
+seal-rests-on = Dựa trên các lần duyệt: { $approvals }. Chấp nhận sai lệch được tính: { $concessions }.
+seal-piece = Chiếc { $number }, cỡ { $size }
+seal-piece-out = Không thể niêm phong. Điểm quan trọng ngoài dung sai:
+seal-keep = Niêm phong chiếc này
+seal-tag = Số niêm phong
+seal-keeper = Bên giữ
+seal-place = Ở đâu và ai giữ
+seal-final = Niêm phong không bao giờ thay đổi. Tiếp theo hai bên ký.
+seal-to-round = Mở đợt mẫu
+seal-sealed = Đã niêm phong
+seal-waits = Chờ chữ ký của: { $side }
+seal-waits-both = Chờ chữ ký của hai bên
+seal-newer = Phiên bản { $revision } là hiện hành. Những chiếc này làm theo phiên bản { $sealed }.
+seal-by = Người niêm phong
+seal-pieces = Các chiếc đã niêm phong
+seal-which = Chiếc
+seal-rests = Dựa trên
+seal-concessions = Chấp nhận sai lệch được tính
+seal-no-concessions = Không có.
+seal-list = Mẫu niêm phong

@@ -1,0 +1,29 @@
+### 封样。
+
+seal-title = 封样
+seal-do = 封存此样衣
+seal-open = 打开封样
+seal-what = 封样由双方各自保存，大货以此为准判断。
+seal-no-safety = 封样说明大货以什么为准。它不说明安全性或是否合法合规。
+seal-blocked = 不能封样的原因：{ $count }
+seal-nothing-blocks = 没有任何原因妨碍封样
+seal-rests-on = 依据的批核：{ $approvals }。有效的让步：{ $concessions }。
+seal-piece = 第 { $number } 件，尺码 { $size }
+seal-piece-out = 不能封存。关键且超差：
+seal-keep = 封存此件
+seal-tag = 封签号
+seal-keeper = 保存方
+seal-place = 保存地点和保存人
+seal-final = 封样以后不再更改。接下来由双方签字。
+seal-to-round = 打开此轮样衣
+seal-sealed = 已封样
+seal-waits = 等待签字：{ $side }
+seal-waits-both = 等待双方签字
+seal-newer = 有效版本是 { $revision }。这些样衣是按版本 { $sealed } 做的。
+seal-by = 封样人
+seal-pieces = 已封存的样衣
+seal-which = 样衣
+seal-rests = 依据
+seal-concessions = 有效的让步
+seal-no-concessions = 无。
+seal-list = 封样
