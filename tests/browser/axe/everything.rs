@@ -64,10 +64,13 @@ const SECTIONS: [&str; 10] = [
 ];
 
 /// Sections without such a page, the address of a thread, which leads on to its item, and what is
-/// behind the code on a print, which nothing links to; of records, the demo has signed none.
-const NONE: [&str; 14] = [
+/// behind the code on a print, which nothing links to; of records and seals, the demo has signed and
+/// sealed none.
+const NONE: [&str; 16] = [
     "/styles/{style}/revisions/{number}/record",
     "/styles/{style}/rounds/{round}/record",
+    "/styles/{style}/seals/{seal}",
+    "/styles/{style}/seals/{seal}/record",
     "/styles/{style}/threads/{thread}",
     "/p/{code}",
     "/styles/{style}/draft/header/{item}",
@@ -199,6 +202,13 @@ async fn working(look: &mut Look, on_phone: bool) {
         }
         if who == "Designer" {
             imports(look, &window, &paths).await;
+            // What stands in the way of sealing; only a round that may be sealed leads there.
+            let rounds = paths
+                .iter()
+                .filter(|it| route(it) == "/styles/{style}/rounds/{round}");
+            for round in rounds {
+                look.opens(&window, &format!("{round}/seal")).await;
+            }
         }
         // Each side has its own forms on a page that both have.
         for path in &paths {

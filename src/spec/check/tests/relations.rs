@@ -134,12 +134,16 @@ fn a_stretched_point_is_no_narrower_than_the_relaxed_one() {
             stretched.base = inches(around);
         });
         findings
-            .iter()
-            .any(|it| it.code == Code::StretchedBelowRelaxed)
+            .into_iter()
+            .find(|it| it.code == Code::StretchedBelowRelaxed)
     };
     // The cuff lies 3 3/4 in wide in XL: 7 1/2 in around.
-    assert!(found("7 3/8"));
-    assert!(!found("7 1/2"));
+    let finding = found("7 3/8").expect("it is narrower in XL");
+    assert!(
+        finding.facts.contains(&("size", "XL".into())),
+        "{finding:?}"
+    );
+    assert!(found("7 1/2").is_none());
 }
 
 #[test]

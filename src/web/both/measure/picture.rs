@@ -53,8 +53,8 @@ impl Picture {
         // A letter that stands elsewhere comes to its line.
         let seen = |spot: Spot| {
             let (x, y) = at(spot);
-            let across = view.0..view.0 + view.2;
-            across.contains(&x) && (view.1..view.1 + view.3).contains(&y)
+            let across = view.0..=view.0 + view.2;
+            across.contains(&x) && (view.1..=view.1 + view.3).contains(&y)
         };
         let own = lines.first().map(|line| middle(line));
         let letter = letter.filter(|it| seen(*it)).or(own)?;
