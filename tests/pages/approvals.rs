@@ -73,7 +73,7 @@ on_both! {
         let page = linh.opens(&style.link("Approvals")).await;
         page.must_see("Next: Sao Mai Garment submits an option.");
         page.must_see("The spec says L* 20 a* 1 b* −12 (D65, 10° observer)");
-        assert_eq!(page.all("section.panel").len(), 5);
+        assert_eq!(page.all("article.panel").len(), 5);
 
         // A photograph is asked for; half a reading is none.
         let form = submitting(&page, "part-1").set("note", "First bath");
