@@ -105,7 +105,7 @@ pub use signatures::{Sign, SignForm, Signature};
 pub use starts::OwnStart;
 pub use styles::{StyleCard, StyleCopy, StyleName};
 pub use threads::{NewThread, ThreadMove, ThreadView};
-pub use translations::Translation;
+pub use translations::{Retranslated, Translation};
 pub use value::{Bind, Row, Value};
 pub use wire::{Ear, Known, Wire};
 pub use world::{World, later, stamp};

@@ -24,6 +24,14 @@ pub struct Translation {
     pub at: Time,
 }
 
+/// What one translation should be.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Retranslated {
+    /// As its writer found it; empty: there was none.
+    pub read: String,
+    pub text: String,
+}
+
 #[derive(sqlx::FromRow)]
 struct Row {
     id: String,
@@ -84,16 +92,37 @@ impl Store {
         all_in(&self.db, permit.style()).await
     }
 
-    /// Keeps translations into one language, by the words; an empty one takes it back.
+    /// Keeps translations into one language, by the words, over what the writer read; an empty one
+    /// takes it back. Where somebody else wrote another one in between nothing is kept, and all such
+    /// are given back as they stand now.
     pub async fn translate(
         &self,
         permit: &StylePermit<act::Write>,
         language: &str,
-        texts: &BTreeMap<String, String>,
-    ) -> Result<(), StoreError> {
+        wanted: &BTreeMap<String, Retranslated>,
+    ) -> Result<BTreeMap<String, String>, StoreError> {
         let mut act = self.act(permit).await?;
+        let own = own_in(&act.tx, &act.style).await?;
+        let now = |words: &str| {
+            let text = own.get(language).and_then(|all| all.get(words));
+            text.map_or("", String::as_str)
+        };
+        let moved = wanted.iter().filter(|(words, it)| {
+            let now = now(words);
+            now != it.read && now != it.text
+        });
+        let moved: BTreeMap<String, String> = moved
+            .map(|(words, _)| (words.clone(), now(words).to_owned()))
+            .collect();
+        let texts = wanted.iter().filter(|(words, it)| now(words) != it.text);
+        let texts: BTreeMap<&str, &str> = texts
+            .map(|(words, it)| (words.as_str(), it.text.as_str()))
+            .collect();
+        if !moved.is_empty() || texts.is_empty() {
+            return Ok(moved);
+        }
         let id = self.world.id();
-        let content = serde_json::to_string(texts).expect("texts are JSON");
+        let content = serde_json::to_string(&texts).expect("texts are JSON");
         act.tx
             .run(
                 "INSERT INTO translation (id, style, language, content, set_by, set_at) \
@@ -107,6 +136,7 @@ impl Store {
             .id("count", texts.len())
             .hash("content", &Digest::of(content.as_bytes()));
         act.record(Act::Translate, said).await?;
-        act.commit().await
+        act.commit().await?;
+        Ok(moved)
     }
 }

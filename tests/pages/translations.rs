@@ -53,6 +53,35 @@ on_both! {
     }
 }
 
+on_both! {
+    async fn of_two_who_translate_at_once_neither_is_lost(db) {
+        let site = Site::with_revision(db).await;
+        let brand = &site.cast.brand;
+        let mut iris = site.browser(&brand.lead).await;
+        let mut nell = site.browser(&site.cast.brand.owner).await;
+        let address = format!("{}/translations?in=vi", site.style);
+        let spec = brand.draft().await.0;
+        let [chest, length] = [0, 1].map(|at| key_of(&spec.points.points[at].name));
+        let (hers, theirs) = (iris.visits(&address).await, nell.visits(&address).await);
+        iris.sends(hers.form(&address).set(&chest, "của Iris")).await;
+
+        // Another text: both stay, though the second page knew nothing of the first.
+        nell.sends(theirs.form(&address).set(&length, "của Nell")).await.must_be(StatusCode::SEE_OTHER);
+        let page = iris.visits(&address).await;
+        let kept = |key: &str| page.form(&address).value(key).to_owned();
+        assert_eq!((kept(&chest), kept(&length)), ("của Iris".to_owned(), "của Nell".to_owned()));
+
+        // The same text: the second is told, keeps what was typed, and may put it in its place.
+        let again = nell.sends(theirs.form(&address).set(&chest, "cũng của Nell")).await;
+        again.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+        again.must_see("Somebody wrote “của Iris” here in the meantime.");
+        assert_eq!(again.form(&address).value(&chest), "cũng của Nell");
+        assert_eq!(iris.visits(&address).await.form(&address).value(&chest), "của Iris");
+        nell.sends(again.form(&address)).await.must_be(StatusCode::SEE_OTHER);
+        assert_eq!(iris.visits(&address).await.form(&address).value(&chest), "cũng của Nell");
+    }
+}
+
 /// The name of the field of a text, as the page has it.
 fn key_of(words: &str) -> String {
     let digest = fellseam::spec::Digest::of(words.as_bytes());

@@ -8,4 +8,5 @@ translations-none = The draft has no words yet.
 translations-where = Where
 translations-words = What you wrote
 translations-term = The program’s word
+translations-moved = Somebody wrote “{ $text }” here in the meantime. Save again to put yours in its place.
 translations-save = Save translations

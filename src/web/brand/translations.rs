@@ -9,7 +9,7 @@ use crate::access::{StylePermit, act};
 use crate::exchange::translation::{Place, texts};
 use crate::language::{Language, Text, terms_of};
 use crate::spec::{Digest, Section, Spec, StyleId};
-use crate::store::Translation;
+use crate::store::{Retranslated, Translation};
 use crate::web::App;
 use crate::web::form::{Errors, Form};
 use crate::web::frame::Frame;
@@ -53,6 +53,8 @@ struct Line {
     /// The program's word, where it has one.
     term: Option<String>,
     text: String,
+    /// As it is kept.
+    was: String,
     long: bool,
 }
 
@@ -102,31 +104,42 @@ pub async fn save(
     let language = language(&asked)?;
     let review = may.permit.also()?;
     let read = Everything::read(&app, &review).await?;
+    let t = may.who.t;
     let mut errors = Errors::default();
     let mut sent = BTreeMap::new();
     for place in texts(&read.spec) {
         let key = key(&place.words);
-        // A text that was not on the page keeps what it has.
-        if form.fields.has(&key) {
-            let text = form.fields.text(&key).to_owned();
-            if text.chars().count() > LONGEST {
-                errors.add(key, may.who.t.say("error-text-long").with("most", LONGEST));
-            }
-            sent.insert(place.words, text);
+        let wanted = Retranslated {
+            read: form.fields.text(&was(&key)).to_owned(),
+            text: form.fields.text(&key).to_owned(),
+        };
+        if wanted.text.chars().count() > LONGEST {
+            errors.add(key, t.say("error-text-long").with("most", LONGEST));
+        }
+        // What was left as it was found is nobody's wish, whatever has become of it.
+        if wanted.read != wanted.text {
+            sent.insert(place.words, wanted);
         }
     }
-    if !errors.is_empty() {
-        return page_again(&read.page(&may.who, &review, language, Some(&sent), errors));
+    if errors.is_empty() {
+        let tag = language.tag();
+        let moved = app.store.translate(&may.permit, tag, &sent).await?;
+        if moved.is_empty() {
+            let style = may.permit.style();
+            return go(&format!("/styles/{style}/translations?in={tag}&said=saved"));
+        }
+        for (words, now) in &moved {
+            errors.add(key(words), t.say("translations-moved").with("text", now));
+        }
     }
-    let now = read.own(language);
-    sent.retain(|words, text| now.get(words.as_str()).copied().unwrap_or_default() != text);
-    if !sent.is_empty() {
-        app.store
-            .translate(&may.permit, language.tag(), &sent)
-            .await?;
-    }
-    let (style, tag) = (may.permit.style(), language.tag());
-    go(&format!("/styles/{style}/translations?in={tag}&said=saved"))
+    // Read again: what others wrote is what the next save is over.
+    let read = Everything::read(&app, &review).await?;
+    page_again(&read.page(&may.who, &review, language, Some(&sent), errors))
+}
+
+/// The name of the field of what stood in a text's field before anything was typed.
+fn was(key: &str) -> String {
+    format!("was-{key}")
 }
 
 /// The most letters of one translation.
@@ -163,7 +176,7 @@ impl Everything {
         who: &Who,
         permit: &StylePermit<act::Review>,
         language: Language,
-        sent: Option<&BTreeMap<String, String>>,
+        sent: Option<&BTreeMap<String, Retranslated>>,
         errors: Errors,
     ) -> TranslationsPage {
         let t = who.t;
@@ -186,9 +199,10 @@ impl Everything {
                 place: self.place(t, &place),
                 term: terms.and_then(|it| it.get(&place.words)).cloned(),
                 text: match sent.and_then(|it| it.get(&place.words)) {
-                    Some(text) => text.clone(),
+                    Some(wanted) => wanted.text.clone(),
                     None => own.get(&place.words[..]).copied().unwrap_or("").to_owned(),
                 },
+                was: own.get(&place.words[..]).copied().unwrap_or("").to_owned(),
                 long: place.words.chars().count() > 60 || place.words.contains('\n'),
                 words: place.words,
             };

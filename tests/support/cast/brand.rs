@@ -9,7 +9,7 @@ use fellseam::exchange::thread;
 use fellseam::language::terms_of;
 use fellseam::spec::units::DecimalSign;
 use fellseam::spec::{RoundId, Section, SignatureId, Spec, StyleId, SubmissionId, ThreadId};
-use fellseam::store::{Decide, NewRound, Publish, Saved, Sign, StoreError, Versions};
+use fellseam::store::{Decide, NewRound, Publish, Retranslated, Saved, Sign, StoreError, Versions};
 
 use super::{Brand, Factory, item};
 
@@ -75,14 +75,24 @@ impl Brand {
 
     /// Keeps translations into a language: words and their text.
     pub async fn translates(&self, language: &str, texts: &[(&str, &str)]) {
+        let now = self.store.translations(&self.reads().await).await.unwrap();
+        let read = |words: &str| {
+            let own = now
+                .iter()
+                .find(|it| it.language == language && it.words == words);
+            own.map_or_else(String::new, |it| it.text.clone())
+        };
+        let wanted = texts.iter().map(|(words, text)| {
+            let wanted = Retranslated {
+                read: read(words),
+                text: (*text).to_owned(),
+            };
+            ((*words).to_owned(), wanted)
+        });
+        let wanted = wanted.collect();
         let permit = self.lead.on(&self.style).await;
-        let texts = texts.iter();
-        let texts = texts.map(|(words, text)| ((*words).to_owned(), (*text).to_owned()));
-        let texts = texts.collect();
-        self.store
-            .translate(&permit, language, &texts)
-            .await
-            .unwrap();
+        let moved = self.store.translate(&permit, language, &wanted).await;
+        assert!(moved.unwrap().is_empty(), "nobody else wrote");
     }
 
     /// Publishes the draft as it is now.
