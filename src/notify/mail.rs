@@ -47,6 +47,16 @@ impl Post {
         })
     }
 
+    /// Whether the server is there and lets us in. A wrong password is nothing that a letter is to
+    /// blame for, though servers call both for good.
+    pub async fn opens(&self) -> Result<(), NotSent> {
+        match self.transport.test_connection().await {
+            Ok(true) => Ok(()),
+            Ok(false) => Err(NotSent::Later("the server is not ready".to_owned())),
+            Err(why) => Err(NotSent::Later(why.to_string())),
+        }
+    }
+
     pub async fn send(&self, letter: &Letter) -> Result<(), NotSent> {
         let to: Mailbox = letter
             .to

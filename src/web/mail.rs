@@ -27,7 +27,7 @@ pub async fn every(app: App, post: Post, pause: Duration) {
 /// What was told is kept after the server took the letter: a fall in between sends it twice rather
 /// than never.
 pub async fn send_out(app: &App, post: &Post) -> Result<usize, StoreError> {
-    let mut sent = 0;
+    let (mut sent, mut open) = (0, false);
     for to in app.store.recipients().await? {
         let Ok(permit) = grant::<act::Enter>(&to.actor) else {
             continue;
@@ -41,6 +41,11 @@ pub async fn send_out(app: &App, post: &Post) -> Result<usize, StoreError> {
             continue;
         }
         if !now.is_subset(&to.told) {
+            if !open && let Err(why) = post.opens().await {
+                tracing::warn!(%why, "mails wait for the next time");
+                return Ok(sent);
+            }
+            open = true;
             let waiting = lines(t, to.actor.role, needs);
             let letter = letter(app, t, &to, waiting).await?;
             match post.send(&letter).await {
