@@ -19,6 +19,8 @@ pub struct Sealing<'a> {
     pub by: &'a Actor,
     /// The factory that made the pieces.
     pub factory: &'a OrgId,
+    /// The style is shared with it now.
+    pub shared: bool,
     pub kind: Kind,
     pub state: Stage,
     /// Pieces of this round were sealed before.
@@ -57,6 +59,9 @@ pub fn blocks(facts: &Sealing<'_>) -> Vec<Refused> {
     let mut blocks = Vec::new();
     if facts.by.role != Role::Owner {
         blocks.push(Refused::OnlyOwner);
+    }
+    if !facts.shared {
+        blocks.push(Refused::NotShared);
     }
     if facts.sealed {
         blocks.push(Refused::AlreadySealed);

@@ -7,6 +7,7 @@ use super::act::Said;
 use super::approvals::{Submission, submissions_in};
 use super::revisions::facts_in;
 use super::rounds::{Round, rounds_in};
+use super::shares::shared_with;
 use super::signatures::must_fixes_in;
 use super::threads::threads_in;
 use super::{Read, Store, StoreError, values};
@@ -120,6 +121,7 @@ pub struct ToSeal {
 
 /// What the rules look at, with everything that it borrows from.
 struct Known {
+    shared: bool,
     current: Option<u32>,
     sealed: bool,
     threads: Vec<Thread>,
@@ -134,6 +136,7 @@ impl Known {
         ask(&Sealing {
             by,
             factory: &round.org,
+            shared: self.shared,
             kind: round.kind,
             state: round.state,
             sealed: self.sealed,
@@ -191,6 +194,11 @@ async fn to_seal_in(
         .maybe("SELECT id FROM seal WHERE round = $1", values![id])
         .await?;
     let facts = Known {
+        shared: match shared_with(db, style, &round.org).await {
+            Ok(()) => true,
+            Err(StoreError::Missing) => false,
+            Err(other) => return Err(other),
+        },
         current: revision::current(&facts_in(db, style).await?),
         sealed: sealed.is_some(),
         threads: threads_in(db, style, Some(&round.org)).await?,

@@ -81,6 +81,10 @@ on_both! {
         let nothing = cast.seals(&round, &[]).await;
         assert_eq!(refusal(nothing), Refused::SealUnsaid);
         assert!(is_missing(&cast.seals(&RoundId::new("nowhere"), &[]).await));
+        // Nobody would be there to sign it for the factory.
+        brand.ends_share_with(sao_mai).await.unwrap();
+        let ended = cast.seals(&round, &[("HT-17", "Shelf 3")]).await;
+        assert_eq!(refusal(ended), Refused::NotShared);
     }
 }
 

@@ -22,6 +22,7 @@ struct Case {
     state: Stage,
     sealed: bool,
     current: Option<u32>,
+    shared: bool,
     threads: Vec<Thread>,
     size_set: Chart,
     unapproved: Vec<Anchor>,
@@ -38,6 +39,7 @@ impl Case {
             kind: Kind::PreProduction,
             state: Stage::Decided(Outcome::Approved),
             sealed: false,
+            shared: true,
             current: Some(2),
             threads: Vec::new(),
             size_set: chart(),
@@ -55,6 +57,7 @@ impl Case {
             kind: self.kind,
             state: self.state,
             sealed: self.sealed,
+            shared: self.shared,
             revision: 2,
             chart: &self.chart,
             current: self.current,
@@ -103,6 +106,7 @@ fn each_thing_blocks_by_itself() {
     };
     assert_eq!(blocks(&|case| case.by = designer()), [Refused::OnlyOwner]);
     assert_eq!(blocks(&|case| case.sealed = true), [Refused::AlreadySealed]);
+    assert_eq!(blocks(&|case| case.shared = false), [Refused::NotShared]);
     for kind in [Kind::Proto, Kind::Fit, Kind::SizeSet] {
         assert_eq!(
             blocks(&|case| case.kind = kind),

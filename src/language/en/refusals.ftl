@@ -23,7 +23,7 @@ refused-must-fix-unchanged = { $count ->
 refused-already-withdrawn = This revision is withdrawn already.
 refused-not-current = This is not the current revision. Revision { $revision } is. Read what changed there.
 refused-none-current = This is not the current revision, and there is no current one: the newest was withdrawn. Wait for the brand to publish a new one.
-refused-not-shared = This style is not shared with your factory now. Ask the brand to share it.
+refused-not-shared = This style is not shared with the factory now. The brand can share it again.
 refused-already-acknowledged = Your factory has acknowledged this revision already.
 
 ## Whose move it is

@@ -23,7 +23,7 @@ refused-must-fix-unchanged = { $count ->
 refused-already-withdrawn = Esta revisión ya se retiró.
 refused-not-current = Esta no es la revisión vigente. Lo es la revisión { $revision }. Lea qué cambió en ella.
 refused-none-current = Esta no es la revisión vigente, y no hay ninguna: la más nueva se retiró. Espere a que la marca publique otra.
-refused-not-shared = Este modelo no se comparte ahora con su fábrica. Pida a la marca que lo comparta.
+refused-not-shared = Este modelo no se comparte ahora con la fábrica. La marca puede compartirlo de nuevo.
 refused-already-acknowledged = Su fábrica ya confirmó esta revisión.
 
 ## Whose move it is

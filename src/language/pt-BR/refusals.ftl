@@ -23,7 +23,7 @@ refused-must-fix-unchanged = { $count ->
 refused-already-withdrawn = Esta revisão já foi retirada.
 refused-not-current = Esta não é a revisão em vigor. A revisão { $revision } é. Leia o que mudou nela.
 refused-none-current = Esta não é a revisão em vigor, e não há nenhuma: a mais nova foi retirada. Espere a marca publicar outra.
-refused-not-shared = Este modelo não está compartilhado com a sua fábrica agora. Peça à marca que compartilhe.
+refused-not-shared = Este modelo não está compartilhado com a fábrica agora. A marca pode compartilhá-lo de novo.
 refused-already-acknowledged = Sua fábrica já confirmou esta revisão.
 
 ## Whose move it is

@@ -11,7 +11,7 @@ refused-must-fix-unchanged = Üzerinde anlaşılan { $count } zorunlu düzeltme 
 refused-already-withdrawn = Bu revizyon zaten geri çekildi.
 refused-not-current = Bu geçerli revizyon değil. Geçerli olan revizyon { $revision }. Orada değişenleri okuyun.
 refused-none-current = Bu geçerli revizyon değil ve şu an geçerli olan yok: en yenisi geri çekildi. Markanın yenisini yayımlamasını bekleyin.
-refused-not-shared = Bu model şu an fabrikanızla paylaşılmıyor. Markadan paylaşmasını isteyin.
+refused-not-shared = Bu model şu an fabrikayla paylaşılmıyor. Marka yeniden paylaşabilir.
 refused-already-acknowledged = Fabrikanız bu revizyonu zaten teyit etti.
 
 ## Whose move it is

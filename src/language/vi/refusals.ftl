@@ -11,7 +11,7 @@ refused-must-fix-unchanged = Có { $count } việc bắt buộc sửa đã đồ
 refused-already-withdrawn = Phiên bản này đã bị thu hồi rồi.
 refused-not-current = Đây không phải phiên bản hiện hành. Hiện hành là phiên bản { $revision }. Hãy đọc thay đổi ở đó.
 refused-none-current = Đây không phải phiên bản hiện hành, và hiện không có bản nào: bản mới nhất đã bị thu hồi. Hãy chờ nhãn hàng phát hành bản mới.
-refused-not-shared = Mã hàng này hiện không chia sẻ với nhà máy của bạn. Hãy nhờ nhãn hàng chia sẻ.
+refused-not-shared = Mã hàng này hiện không chia sẻ với nhà máy. Nhãn hàng có thể chia sẻ lại.
 refused-already-acknowledged = Nhà máy của bạn đã xác nhận phiên bản này rồi.
 
 ## Whose move it is

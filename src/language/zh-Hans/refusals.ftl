@@ -11,7 +11,7 @@ refused-must-fix-unchanged = 有 { $count } 项已同意的必须修改在草稿
 refused-already-withdrawn = 此版本已经撤回。
 refused-not-current = 这不是现行版本。现行版本是第 { $revision } 版。请看那里有什么变更。
 refused-none-current = 这不是现行版本，而且目前没有现行版本：最新版已撤回。请等品牌方发布新版本。
-refused-not-shared = 此款式现在没有共享给你厂。请品牌方共享。
+refused-not-shared = 此款式现在没有共享给工厂。品牌方可以重新共享。
 refused-already-acknowledged = 你厂已经确认过此版本。
 
 ## Whose move it is
