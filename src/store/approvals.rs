@@ -5,10 +5,10 @@ use std::sync::Arc;
 
 use super::act::{Said, StyleAct, number};
 use super::messages::{Photo, PictureRow, keep_photo};
-use super::people::still_here;
 use super::revisions::{facts_in, frozen_in};
+use super::settings::colour_limit_in;
 use super::{Read, Store, StoreError, values};
-use crate::access::{Permit, StylePermit, act};
+use crate::access::{StylePermit, act};
 use crate::exchange::approval::{
     Anchor, Kind, Offered, Submitting, Verdict, decide, submit, usual_limit,
 };
@@ -17,8 +17,6 @@ use crate::exchange::revision::{self, Frozen};
 use crate::spec::colour::Limit;
 use crate::spec::document::Lab;
 use crate::spec::{Digest, ItemId, OrgId, StyleId, SubmissionId, Time};
-
-const COLOUR_LIMIT: &str = "colour_limit";
 
 /// An option that was submitted, with what became of it.
 #[derive(Debug, Clone)]
@@ -156,10 +154,19 @@ pub(super) async fn submissions_in(
         let photo = row.picture.photo(row.submission.as_str())?;
         photos_of.entry(row.submission).or_default().push(photo);
     }
+    let mut made_to: BTreeMap<u32, Arc<Frozen>> = BTreeMap::new();
     let mut found = Vec::with_capacity(rows.len());
     for row in rows {
         let place = row.id.as_str();
         let revision = number("submission", "revision", place, row.revision)?;
+        let frozen = match made_to.get(&revision) {
+            Some(frozen) => Arc::clone(frozen),
+            None => {
+                let frozen = frozen_in(store, db, style, revision).await?.frozen;
+                made_to.insert(revision, Arc::clone(&frozen));
+                frozen
+            }
+        };
         let decision = match (row.verdict, row.decided_at, row.colour_limit) {
             (Some(verdict), Some(at), Some(limit)) => Some(Judgement {
                 verdict,
@@ -172,7 +179,7 @@ pub(super) async fn submissions_in(
         };
         let reading = row.reading.as_deref();
         found.push(Submission {
-            frozen: frozen_in(store, db, style, revision).await?.frozen,
+            frozen,
             number: number("submission", "number", place, row.number)?,
             reading: reading
                 .map(|text| from_json("submission", "reading", place, text))
@@ -298,7 +305,7 @@ impl Store {
         let decided = submission.decision.as_ref().map(|it| it.verdict);
         decide(permit.actor(), decided, verdict, reason)
             .map_err(StoreError::refused(permit.style()))?;
-        let limit = to_json(&limit_in(&act.tx).await?.unwrap_or_else(usual_limit));
+        let limit = to_json(&colour_limit_in(&act.tx).await?.unwrap_or_else(usual_limit));
         let (text, reason_hash) = act.keep_text("message", reason.trim()).await?;
         act.tx
             .run(
@@ -323,43 +330,6 @@ impl Store {
         act.record(Act::Approve, said).await?;
         act.commit().await
     }
-
-    /// The brand's limit of colour differences; `None` where it has set none.
-    pub async fn colour_limit(
-        &self,
-        _permit: &StylePermit<act::Read>,
-    ) -> Result<Option<Limit>, StoreError> {
-        limit_in(&self.db).await
-    }
-
-    /// Sets the limit of colour differences for all styles.
-    pub async fn set_colour_limit(
-        &self,
-        permit: &Permit<act::Govern>,
-        limit: &Limit,
-    ) -> Result<(), StoreError> {
-        let now = self.world.now();
-        let tx = self.db.begin().await?;
-        still_here(&tx, permit.person(), permit.role()).await?;
-        tx.run(
-            "INSERT INTO setting (name, content, set_by, set_at) VALUES ($1, $2, $3, $4) \
-             ON CONFLICT (name) DO UPDATE SET content = $2, set_by = $3, set_at = $4",
-            values![COLOUR_LIMIT, to_json(limit), permit.person(), now],
-        )
-        .await?;
-        tx.commit().await
-    }
-}
-
-async fn limit_in(db: &impl Read) -> Result<Option<Limit>, StoreError> {
-    let row: Option<(String,)> = db
-        .maybe(
-            "SELECT content FROM setting WHERE name = $1",
-            values![COLOUR_LIMIT],
-        )
-        .await?;
-    row.map(|(content,)| from_json("setting", "content", COLOUR_LIMIT, &content))
-        .transpose()
 }
 
 /// Which option of what an entry of the ledger is about.

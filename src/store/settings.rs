@@ -1,11 +1,35 @@
 //! What the brand has set up for all of its styles.
 
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
 use super::people::still_here;
-use super::{Read, Store, StoreError, values};
-use crate::access::{Permit, act};
+use super::{Read, Store, StoreError, Tx, values};
+use crate::access::{Permit, StylePermit, act};
 use crate::spec::NumberScheme;
+use crate::spec::colour::Limit;
 
 const NUMBER_SCHEME: &str = "number_scheme";
+const COLOUR_LIMIT: &str = "colour_limit";
+
+/// `None`: nobody has set it.
+async fn setting_in<T: DeserializeOwned>(
+    db: &impl Read,
+    name: &str,
+) -> Result<Option<T>, StoreError> {
+    let row: Option<(String,)> = db
+        .maybe("SELECT content FROM setting WHERE name = $1", values![name])
+        .await?;
+    let read = |(content,): (String,)| {
+        serde_json::from_str(&content)
+            .map_err(|cause| StoreError::corrupt("setting", "content", name, cause))
+    };
+    row.map(read).transpose()
+}
+
+pub(super) async fn colour_limit_in(db: &impl Read) -> Result<Option<Limit>, StoreError> {
+    setting_in(db, COLOUR_LIMIT).await
+}
 
 impl Store {
     /// How styles are numbered; `None` while that is nobody's business but the designer's.
@@ -13,18 +37,7 @@ impl Store {
         &self,
         _permit: &Permit<act::Browse>,
     ) -> Result<Option<NumberScheme>, StoreError> {
-        let row: Option<(String,)> = self
-            .db
-            .maybe(
-                "SELECT content FROM setting WHERE name = $1",
-                values![NUMBER_SCHEME],
-            )
-            .await?;
-        let read = |(content,): (String,)| {
-            serde_json::from_str(&content)
-                .map_err(|cause| StoreError::corrupt("setting", "content", NUMBER_SCHEME, cause))
-        };
-        row.map(read).transpose()
+        setting_in(&self.db, NUMBER_SCHEME).await
     }
 
     /// Sets how styles are numbered from now on, or that they are not.
@@ -33,7 +46,6 @@ impl Store {
         permit: &Permit<act::Govern>,
         scheme: Option<&NumberScheme>,
     ) -> Result<(), StoreError> {
-        let now = self.world.now();
         let tx = self.db.begin().await?;
         still_here(&tx, permit.person(), permit.role()).await?;
         match scheme {
@@ -45,16 +57,47 @@ impl Store {
                 .await?;
             }
             Some(scheme) => {
-                let content = serde_json::to_string(scheme).expect("a scheme is JSON");
-                tx.run(
-                    "INSERT INTO setting (name, content, set_by, set_at) VALUES ($1, $2, $3, $4) \
-                     ON CONFLICT (name) DO UPDATE SET content = $2, set_by = $3, set_at = $4",
-                    values![NUMBER_SCHEME, content, permit.person(), now],
-                )
-                .await?;
+                self.put_setting(&tx, permit, NUMBER_SCHEME, scheme).await?;
             }
         }
         tx.commit().await
+    }
+
+    /// The brand's limit of colour differences; `None` where it has set none.
+    pub async fn colour_limit(
+        &self,
+        _permit: &StylePermit<act::Read>,
+    ) -> Result<Option<Limit>, StoreError> {
+        colour_limit_in(&self.db).await
+    }
+
+    /// Sets the limit of colour differences for all styles.
+    pub async fn set_colour_limit(
+        &self,
+        permit: &Permit<act::Govern>,
+        limit: &Limit,
+    ) -> Result<(), StoreError> {
+        let tx = self.db.begin().await?;
+        still_here(&tx, permit.person(), permit.role()).await?;
+        self.put_setting(&tx, permit, COLOUR_LIMIT, limit).await?;
+        tx.commit().await
+    }
+
+    async fn put_setting(
+        &self,
+        tx: &Tx,
+        permit: &Permit<act::Govern>,
+        name: &str,
+        setting: &impl Serialize,
+    ) -> Result<(), StoreError> {
+        let content = serde_json::to_string(setting).expect("settings are JSON");
+        tx.run(
+            "INSERT INTO setting (name, content, set_by, set_at) VALUES ($1, $2, $3, $4) \
+             ON CONFLICT (name) DO UPDATE SET content = $2, set_by = $3, set_at = $4",
+            values![name, content, permit.person(), self.world.now()],
+        )
+        .await?;
+        Ok(())
     }
 
     /// The numbers of all styles.

@@ -90,13 +90,7 @@ pub async fn show(
     });
     let mut signatures = store.signatures(reader).await?;
     signatures.retain(|it| it.subject == SubjectKind::Seal && it.subject_id == id.as_str());
-    let unsigned = [Side::Factory, Side::Brand].into_iter();
-    let mut unsigned = unsigned.filter(|side| signatures.iter().all(|it| it.side != *side));
-    let (word, shape) = match (unsigned.next(), unsigned.next()) {
-        (None, _) => (t.say("seal-sealed"), "done"),
-        (Some(side), None) => (t.say("seal-waits").with("side", t.name(&side)), "half"),
-        (Some(_), Some(_)) => (t.say("seal-waits-both"), "open"),
-    };
+    let (word, shape) = standing(t, |side| signatures.iter().any(|it| it.side == side));
     let digest = seal
         .record()
         .digest()
@@ -123,7 +117,6 @@ pub async fn show(
             signed: &store.signed(reader).await?,
         },
     );
-    let word = word.to_string();
     let (approvals, concessions) = (approvals.collect(), conceded.collect());
     page(&SealPage {
         t,
@@ -139,6 +132,18 @@ pub async fn show(
         signing,
         seal,
     })
+}
+
+/// What a seal has come to, in a word and its shape, by which sides have signed it.
+pub fn standing(t: Text, signed: impl Fn(Side) -> bool) -> (String, &'static str) {
+    let unsigned = [Side::Factory, Side::Brand].into_iter();
+    let mut unsigned = unsigned.filter(|side| !signed(*side));
+    let (word, shape) = match (unsigned.next(), unsigned.next()) {
+        (None, _) => (t.say("seal-sealed"), "done"),
+        (Some(side), None) => (t.say("seal-waits").with("side", t.name(&side)), "half"),
+        (Some(_), Some(_)) => (t.say("seal-waits-both"), "open"),
+    };
+    (word.to_string(), shape)
 }
 
 /// Signs a seal for the reader's side.

@@ -4,15 +4,17 @@
 use askama::Template;
 use axum::extract::{Path, State};
 
+use super::seal::standing;
 use super::threads::words;
 use crate::access::{Side, StylePermit, act, grant};
 use crate::exchange::Refused;
 use crate::exchange::revision::Standing;
+use crate::exchange::round;
 use crate::exchange::signature::{Agreement, SubjectKind, agreement};
 use crate::language::Text;
 use crate::spec::{Item, OrgId, StyleId};
 use crate::store::{
-    Acknowledged, Organisation, Revision, Round, Seal, Shared, Signature, StyleCopy, StyleName,
+    Acknowledged, Organisation, Revision, Round, Shared, Signature, StyleCopy, StyleName,
     ThreadView,
 };
 use crate::web::brand::draft::progress::{Looked, Progress};
@@ -41,7 +43,7 @@ struct StylePage {
     /// Newest first.
     revisions: Vec<RevisionLine>,
     rounds: Vec<RoundLine>,
-    seals: Vec<SealLine>,
+    seals: Vec<RoundLine>,
     /// Threads that are not settled.
     threads: Vec<ThreadLine>,
     /// The factories that it is or was shared with; empty for a factory.
@@ -81,18 +83,8 @@ struct AgreementLine {
     acts: Vec<String>,
 }
 
+/// A round, or the seal of one.
 struct RoundLine {
-    href: String,
-    title: String,
-    factory: String,
-    revision: u32,
-    state: String,
-    shape: &'static str,
-    next: String,
-}
-
-/// A sealed sample.
-struct SealLine {
     href: String,
     title: String,
     factory: String,
@@ -210,10 +202,20 @@ async fn style(
                 .iter()
                 .any(|it| it.subject_id == id && it.side == side)
         };
-        let sides = [Side::Factory, Side::Brand];
+        // Whoever reads it is told of their own part first.
+        let sides = [permit.side(), permit.side().other()];
         let waits = sides.into_iter().find(|side| !given(*side));
         let next = next(waits, &seal.org_name);
-        seal_line(t, permit.style(), seal, waits, next)
+        let (state, shape) = standing(t, given);
+        RoundLine {
+            href: format!("/styles/{}/seals/{}", permit.style(), seal.id),
+            title: titled(t, seal.kind, seal.number),
+            factory: seal.org_name.clone(),
+            revision: seal.revision,
+            state,
+            shape,
+            next,
+        }
     });
     let seals = seals.collect();
     Ok(StylePage {
@@ -339,11 +341,7 @@ fn revision_line(t: Text, revision: &Revision, agreed: &Agreed<'_>) -> RevisionL
 fn round_line(t: Text, style: &StyleId, round: Round, next: String) -> RoundLine {
     RoundLine {
         href: format!("/styles/{style}/rounds/{}", round.id),
-        title: t
-            .say("style-round")
-            .with("kind", t.name(&round.kind))
-            .with("number", round.number)
-            .to_string(),
+        title: titled(t, round.kind, round.number),
         factory: round.org_name,
         revision: round.revision,
         state: t.name(&round.state).to_string(),
@@ -352,24 +350,11 @@ fn round_line(t: Text, style: &StyleId, round: Round, next: String) -> RoundLine
     }
 }
 
-fn seal_line(t: Text, style: &StyleId, seal: Seal, waits: Option<Side>, next: String) -> SealLine {
-    let (state, shape) = match waits {
-        None => (t.say("seal-sealed"), "done"),
-        Some(side) => (t.say("seal-waits").with("side", t.name(&side)), "half"),
-    };
-    SealLine {
-        href: format!("/styles/{style}/seals/{}", seal.id),
-        title: t
-            .say("style-round")
-            .with("kind", t.name(&seal.kind))
-            .with("number", seal.number)
-            .to_string(),
-        factory: seal.org_name,
-        revision: seal.revision,
-        state: state.to_string(),
-        shape,
-        next,
-    }
+fn titled(t: Text, kind: round::Kind, number: u32) -> String {
+    t.say("style-round")
+        .with("kind", t.name(&kind))
+        .with("number", number)
+        .to_string()
 }
 
 /// How much of a message stands in the list.
