@@ -60,7 +60,13 @@ async function send(value) {
     const answer = await fetch(value.url, {
       method: "POST",
       headers: { accept: "application/json", "x-fellseam-token": token },
-      body: new URLSearchParams({ value: value.typed, key: value.key, anyway: value.anyway }),
+      body: new URLSearchParams({
+        value: value.typed,
+        key: value.key,
+        anyway: value.anyway,
+        // Kept by an older page, a value has none.
+        skip: value.skip ?? "",
+      }),
       signal: patience.signal,
     });
     const later = [401, 403, 408, 429].includes(answer.status) || answer.status >= 500;
@@ -109,7 +115,7 @@ async function show(db) {
   waiting.hidden = values.length === 0;
   waiting.querySelector("b").textContent = values.length;
   // After a reload what waits stands in its field again.
-  for (const value of values.filter((value) => !value.said)) {
+  for (const value of values.filter((value) => !value.said && !value.skip)) {
     const form = formOf(value.url);
     if (form && isUntouched(form)) form.elements.value.value = value.typed;
   }
@@ -127,7 +133,7 @@ async function show(db) {
 function line(db, value) {
   const link = document.createElement("a");
   link.href = value.url;
-  link.textContent = `${value.title}: ${value.typed}`;
+  link.textContent = `${value.title}: ${value.typed || value.because}`;
   const drop = document.createElement("button");
   drop.className = "as-link";
   drop.textContent = again.dataset.drop;
@@ -148,6 +154,12 @@ function isUntouched(form) {
 function landed(value) {
   const form = formOf(value.url);
   if (!form) return;
+  const skipped = form.querySelector(".measure-skipped");
+  skipped.hidden = !value.skip;
+  if (value.skip) {
+    skipped.querySelector("b").textContent = value.because;
+    return;
+  }
   const input = form.elements.value;
   const untouched = isUntouched(form);
   if (!input.defaultValue) progress.value += 1;
@@ -177,6 +189,7 @@ function current() {
 
 function turn(to) {
   for (const point of points.children) point.hidden = point !== to;
+  for (const open of points.querySelectorAll("details[open]")) open.open = false;
   const form = to.querySelector("form");
   if (!form) {
     keypad.hidden = true;
@@ -199,10 +212,13 @@ async function submit(db, event) {
   const form = event.target;
   event.preventDefault();
   const { value: input } = form.elements;
-  const typed = input.value.trim();
+  const { name: pressed, value: chosen, textContent: because } = event.submitter ?? {};
+  const skip = pressed === "skip" ? chosen : "";
+  const typed = skip ? "" : input.value.trim();
   form.querySelector(".error").hidden = form.querySelector(".measure-ask").hidden = true;
   if (typed && typed === input.defaultValue) return onward(form);
-  const waits = (old) => !old.said && old.url === form.action && old.typed === typed;
+  const waits = (old) =>
+    !old.said && old.url === form.action && old.typed === typed && (old.skip ?? "") === skip;
   if ((await mine(db)).some(waits)) return onward(form);
   const value = {
     key: newKey(),
@@ -211,7 +227,9 @@ async function submit(db, event) {
     url: form.action,
     title: form.dataset.title,
     said: "",
-    anyway: event.submitter && event.submitter.name === "anyway" ? event.submitter.value : "",
+    anyway: pressed === "anyway" ? chosen : "",
+    skip,
+    because: skip ? because : "",
   };
   // What was asked about or refused is answered by this value.
   const answered = (await mine(db)).filter((old) => old.said && old.url === value.url);
@@ -246,7 +264,7 @@ function onward(form, answer) {
     : here.nextElementSibling || all.find((each) => each.querySelector("input[name=value]:invalid"));
   if (next) turn(next);
   else if (answer || navigator.onLine) {
-    location.assign(answer ? answer.next : form.querySelector(".measure-acts a:last-child").href);
+    location.assign(answer ? answer.next : form.querySelector(".measure-acts a.next").href);
   }
 }
 

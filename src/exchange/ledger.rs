@@ -25,6 +25,10 @@ super::named! {
         RequestRound = "request_round",
         RoundMove = "round_move",
         Measure = "measure",
+        /// Somebody said why a point of a piece was not measured.
+        Skip = "skip",
+        /// Photographs of a piece were added.
+        Photograph = "photograph",
         Decide = "decide",
         /// A factory submitted an option of something to approve.
         Submit = "submit",
@@ -34,6 +38,8 @@ super::named! {
         Seal = "seal",
         Sign = "sign",
         Translate = "translate",
+        /// Somebody put a translation beside a message.
+        TranslateMessage = "translate_message",
         /// Personal texts were erased; their hashes stay.
         Erase = "erase",
     }

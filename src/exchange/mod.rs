@@ -9,6 +9,7 @@ pub mod approval;
 #[cfg(test)]
 mod cast;
 pub mod ledger;
+pub mod measuring;
 pub mod party;
 pub mod phrase;
 pub mod record;

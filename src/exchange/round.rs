@@ -12,6 +12,7 @@ use serde::Serialize;
 use crate::spec::canon::{CanonError, to_canonical};
 use crate::spec::{Digest, ItemId, Length, MeasurementId, PieceId, RoundId, ThreadId};
 
+use super::measuring::Wash;
 use super::thread::Thread;
 use super::{Actor, Refused, Side};
 
@@ -215,19 +216,6 @@ pub fn dispatch(
     Ok(next)
 }
 
-/// May this side add a value now? `corrects`: a value of this side for the same piece and point
-/// is there already.
-pub fn may_measure(state: State, side: Side, corrects: bool) -> Result<(), Refused> {
-    match (state, side) {
-        (State::InWork | State::Dispatched, Side::Factory)
-        | (State::Received | State::Measured, _) => Ok(()),
-        (State::Decided(Outcome::Cancelled), _) => Err(Refused::RoundNotIn { state }),
-        (State::Decided(_), _) if corrects => Ok(()),
-        (State::Decided(_), _) => Err(Refused::OnlyCorrections),
-        _ => Err(Refused::RoundNotIn { state }),
-    }
-}
-
 /// A change that *approved with changes* asks for: becomes a must-fix on the item.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Change {
@@ -326,7 +314,7 @@ pub fn asks_about(
 }
 
 /// The brand goes on with the round past the newer revision: what to keep as `continued_at`. To
-/// restart is to cancel the round and to ask for another.
+/// restart is to cancel the round and to ask for another in one act.
 pub fn continue_past(
     state: State,
     by: &Actor,
@@ -365,6 +353,9 @@ pub struct Measurement {
     pub point: ItemId,
     pub nm: Length,
     pub side: Side,
+    /// `None`: taken in the state that the spec's numbers hold for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub wash: Option<Wash>,
 }
 
 impl Record {

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::exchange::ledger::{Act, Entry};
+use crate::exchange::measuring::{Reason, Wash};
 use crate::exchange::signature::SubjectKind;
 use crate::exchange::{approval, round, thread};
 use crate::spec::letters::nth;
@@ -74,8 +75,20 @@ impl Text {
             Act::Measure => t
                 .say("deed-measure")
                 .with("who", who)
-                .with("value", things.measured(entry))
+                .with("value", t.measured(things, entry))
                 .with("item", things.item(entry, "point"))
+                .with("piece", things.piece(entry))
+                .with("round", t.round(things, entry)),
+            Act::Skip => t
+                .say("deed-skip")
+                .with("who", who)
+                .with("item", things.item(entry, "point"))
+                .with("piece", things.piece(entry))
+                .with("round", t.round(things, entry))
+                .with("reason", t.reason(entry)),
+            Act::Photograph => t
+                .say("deed-photograph")
+                .with("who", who)
                 .with("piece", things.piece(entry))
                 .with("round", t.round(things, entry)),
             Act::Decide => {
@@ -118,14 +131,17 @@ impl Text {
                     .with("who", who)
                     .with("round", t.round(things, entry)),
             },
-            Act::Translate => {
-                let tag = id("language");
-                let language = Language::from_tag(tag).map_or("", Language::own_name);
-                t.say("deed-translate")
-                    .with("who", who)
-                    .with("count", id("count").parse().unwrap_or(0_usize))
-                    .with("language", language)
-            }
+            Act::Translate => t
+                .say("deed-translate")
+                .with("who", who)
+                .with("count", id("count").parse().unwrap_or(0_usize))
+                .with("language", language(entry)),
+            Act::TranslateMessage => t
+                .say("deed-translate-message")
+                .with("who", who)
+                .with("kind", t.kind(things, entry))
+                .with("item", things.thread_item(entry))
+                .with("language", language(entry)),
             Act::Erase => t.say("deed-erase"),
         }
     }
@@ -191,6 +207,23 @@ impl Text {
         kind.map_or_else(String::new, |kind| self.name(&kind).to_string())
     }
 
+    /// What was measured; in a state beside the spec's, in which.
+    fn measured(self, things: &Things, entry: &Entry) -> String {
+        let value = things.measured(entry);
+        let wash = entry.ids.get("wash").and_then(|name| Wash::from_name(name));
+        match wash {
+            Some(wash) => format!("{value} ({})", self.name(&wash)),
+            None => value,
+        }
+    }
+
+    /// Why the entry's point was not measured.
+    fn reason(self, entry: &Entry) -> String {
+        let reason = entry.ids.get("reason");
+        let reason = reason.and_then(|name| Reason::from_name(name));
+        reason.map_or_else(String::new, |reason| self.name(&reason).to_string())
+    }
+
     fn round(self, things: &Things, entry: &Entry) -> Message {
         let round = things.round(entry);
         let kind = round.map_or_else(String::new, |(kind, ..)| self.name(kind).to_string());
@@ -198,6 +231,12 @@ impl Text {
             .with("kind", kind)
             .with("number", round.map_or(0, |(_, number, _)| *number))
     }
+}
+
+/// What the entry's language calls itself.
+fn language(entry: &Entry) -> &'static str {
+    let tag = entry.ids.get("language").map_or("", String::as_str);
+    Language::from_tag(tag).map_or("", Language::own_name)
 }
 
 /// The letter of an option.

@@ -7,6 +7,7 @@ pub mod diagnose;
 pub mod evaluation;
 pub mod finding;
 pub mod inspection;
+pub mod pasted;
 pub mod ratio;
 pub mod steps;
 pub mod wash;

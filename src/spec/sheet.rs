@@ -7,7 +7,7 @@ use std::fmt;
 
 use serde::{Deserialize, Serialize};
 
-pub use csv::{Separator, field, read as read_csv};
+pub use csv::{Separator, field, parted_by, read as read_csv};
 
 /// The most that is taken of one file.
 pub const MAX_SHEETS: usize = 20;

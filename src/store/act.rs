@@ -185,13 +185,23 @@ impl<'a> StyleAct<'a> {
         kind: &str,
         content: &str,
     ) -> Result<(String, Digest), StoreError> {
+        self.keep_text_of(self.person.as_ref(), kind, content).await
+    }
+
+    /// The same for a text that somebody else's erasing takes along.
+    pub async fn keep_text_of(
+        &self,
+        person: Option<&PersonId>,
+        kind: &str,
+        content: &str,
+    ) -> Result<(String, Digest), StoreError> {
         let id = self.store.world.id();
         let salt: Salt = self.store.world.salt();
         self.tx
             .run(
                 "INSERT INTO private_text (id, person, kind, salt, content) \
                  VALUES ($1, $2, $3, $4, $5)",
-                values![id, self.person, kind, salt.as_str(), content],
+                values![id, person, kind, salt.as_str(), content],
             )
             .await?;
         Ok((id, ledger::salted(&salt, content)))

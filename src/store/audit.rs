@@ -132,9 +132,12 @@ impl Store {
             of.translations().await?;
             of.threads().await?;
             of.messages().await?;
+            of.message_translations().await?;
             of.rounds().await?;
             of.pieces().await?;
             of.measurements().await?;
+            of.skips().await?;
+            of.piece_photos().await?;
             of.decisions().await?;
             of.dispatches().await?;
             of.submissions().await?;
@@ -310,6 +313,16 @@ impl OfStyle<'_> {
                  JOIN thread t ON t.id = m.thread \
                  LEFT JOIN private_text x ON x.id = h.photo \
                  WHERE t.style = $1 \
+                 UNION ALL SELECT 'translation ' || r.id || ' of a message', m.person, \
+                 r.text_hash, x.person, x.salt, x.content, x.erased_at \
+                 FROM message_translation r JOIN message m ON m.id = r.message \
+                 JOIN thread t ON t.id = m.thread LEFT JOIN private_text x ON x.id = r.text \
+                 WHERE t.style = $1 \
+                 UNION ALL SELECT 'photograph ' || CAST(h.seq AS TEXT) || ' of piece ' \
+                 || h.piece, h.person, h.photo_hash, x.person, x.salt, x.content, x.erased_at \
+                 FROM piece_photo h JOIN piece p ON p.id = h.piece \
+                 JOIN round r ON r.id = p.round LEFT JOIN private_text x ON x.id = h.photo \
+                 WHERE r.style = $1 \
                  UNION ALL SELECT 'decision of round ' || d.round, d.person, d.reason_hash, \
                  x.person, x.salt, x.content, x.erased_at FROM decision d \
                  JOIN round r ON r.id = d.round LEFT JOIN private_text x ON x.id = d.reason \

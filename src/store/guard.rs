@@ -6,15 +6,18 @@ use sqlx_postgres::PgConnection;
 use sqlx_sqlite::SqliteConnection;
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 20] = [
+pub const GUARDED: [&str; 23] = [
     "revision",
     "revision_section",
     "withdrawal",
     "acknowledgement",
     "message",
     "message_photo",
+    "message_translation",
     "piece",
     "measurement",
+    "skip",
+    "piece_photo",
     "signature",
     "decision",
     "dispatch",

@@ -36,6 +36,12 @@ BEGIN SELECT RAISE(ABORT, 'the table message_photo only grows'); END;
 CREATE TRIGGER IF NOT EXISTS message_photo_no_delete BEFORE DELETE ON message_photo
 BEGIN SELECT RAISE(ABORT, 'the table message_photo only grows'); END;
 
+CREATE TRIGGER IF NOT EXISTS message_translation_no_update BEFORE UPDATE ON message_translation
+BEGIN SELECT RAISE(ABORT, 'the table message_translation only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS message_translation_no_delete BEFORE DELETE ON message_translation
+BEGIN SELECT RAISE(ABORT, 'the table message_translation only grows'); END;
+
 CREATE TRIGGER IF NOT EXISTS piece_no_update BEFORE UPDATE ON piece
 BEGIN SELECT RAISE(ABORT, 'the table piece only grows'); END;
 
@@ -47,6 +53,18 @@ BEGIN SELECT RAISE(ABORT, 'the table measurement only grows'); END;
 
 CREATE TRIGGER IF NOT EXISTS measurement_no_delete BEFORE DELETE ON measurement
 BEGIN SELECT RAISE(ABORT, 'the table measurement only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS skip_no_update BEFORE UPDATE ON skip
+BEGIN SELECT RAISE(ABORT, 'the table skip only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS skip_no_delete BEFORE DELETE ON skip
+BEGIN SELECT RAISE(ABORT, 'the table skip only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS piece_photo_no_update BEFORE UPDATE ON piece_photo
+BEGIN SELECT RAISE(ABORT, 'the table piece_photo only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS piece_photo_no_delete BEFORE DELETE ON piece_photo
+BEGIN SELECT RAISE(ABORT, 'the table piece_photo only grows'); END;
 
 CREATE TRIGGER IF NOT EXISTS signature_no_update BEFORE UPDATE ON signature
 BEGIN SELECT RAISE(ABORT, 'the table signature only grows'); END;

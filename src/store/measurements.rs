@@ -7,7 +7,7 @@ use super::rounds::round_in;
 use super::{Read, Store, StoreError, values};
 use crate::access::{StylePermit, act};
 use crate::exchange::ledger::Act;
-use crate::exchange::round;
+use crate::exchange::measuring::{Wash, may_measure};
 use crate::spec::{ItemId, Length, PersonId, PieceId, RoundId, Unit};
 
 /// A value to be kept.
@@ -17,6 +17,8 @@ pub struct NewMeasurement {
     pub point: ItemId,
     pub value: Length,
     pub unit: Unit,
+    /// `None`: in the state that the spec's numbers hold for.
+    pub wash: Option<Wash>,
     /// The sender's own key: the same key twice is one measurement.
     pub key: String,
 }
@@ -45,11 +47,11 @@ impl Store {
         let mut act = self.act(permit).await?;
         let round = round_in(self, &act, permit.tenant(), id).await?;
         let mut seq = round.measurements.len() as i64;
-        let mut there: BTreeSet<(PieceId, ItemId)> = round
+        let mut there: BTreeSet<(PieceId, ItemId, Option<Wash>)> = round
             .measurements
             .iter()
             .filter(|measured| measured.side == side)
-            .map(|measured| (measured.piece.clone(), measured.point.clone()))
+            .map(|it| (it.piece.clone(), it.point.clone(), it.wash))
             .collect();
         let mut kept = Kept::default();
         for value in new {
@@ -62,19 +64,21 @@ impl Store {
                 }
             }
             let known = round.pieces.iter().any(|piece| piece.id == value.piece)
-                && round.frozen.chart.row(&value.point).is_some();
+                && round.frozen.chart.row(&value.point).is_some()
+                && value.wash.is_none_or(|wash| wash == round.other_state());
             if !known {
                 return Err(StoreError::Missing);
             }
-            let place = (value.piece.clone(), value.point.clone());
-            round::may_measure(round.state, side, there.contains(&place))
+            let place = (value.piece.clone(), value.point.clone(), value.wash);
+            may_measure(round.state, side, there.contains(&place))
                 .map_err(StoreError::refused(permit.style()))?;
             let measurement = self.world.id();
             let inserted = act
                 .tx
                 .run(
                     "INSERT INTO measurement (id, round, seq, piece, point, nm, unit, person, \
-                     side, at, key) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11) \
+                     side, at, key, wash) \
+                     VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12) \
                      ON CONFLICT (key) DO NOTHING",
                     values![
                         measurement,
@@ -87,7 +91,8 @@ impl Store {
                         permit.person(),
                         side,
                         act.at,
-                        value.key
+                        value.key,
+                        value.wash
                     ],
                 )
                 .await?;
@@ -109,6 +114,10 @@ impl Store {
                 .id("nm", value.value.as_nm())
                 .id("unit", value.unit.name())
                 .id("key", &value.key);
+            let said = match value.wash {
+                Some(wash) => said.id("wash", wash.name()),
+                None => said,
+            };
             act.record(Act::Measure, said).await?;
         }
         act.commit().await?;
@@ -123,10 +132,11 @@ async fn came_before(
     person: &PersonId,
     new: &NewMeasurement,
 ) -> Result<Option<bool>, StoreError> {
-    let before: Option<(RoundId, PieceId, ItemId, i64, Unit, PersonId)> = act
+    type Before = (RoundId, PieceId, ItemId, i64, Unit, PersonId, Option<Wash>);
+    let before: Option<Before> = act
         .tx
         .maybe(
-            "SELECT round, piece, point, nm, unit, person FROM measurement WHERE key = $1",
+            "SELECT round, piece, point, nm, unit, person, wash FROM measurement WHERE key = $1",
             values![new.key],
         )
         .await?;
@@ -137,6 +147,7 @@ async fn came_before(
         new.value.as_nm(),
         new.unit,
         person.clone(),
+        new.wash,
     );
     Ok(before.map(|before| before == same))
 }

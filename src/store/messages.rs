@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::act::{Said, StyleAct};
+use super::message_translations::{MessageTranslation, translations_of};
 use super::threads::{set_state, thread_in};
 use super::{Read, Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
@@ -24,6 +25,8 @@ pub struct Message {
     pub text: Option<String>,
     /// In the order they were sent; `None`: erased.
     pub photos: Vec<Option<Photo>>,
+    /// The newest of each language, in the order they came in.
+    pub translations: Vec<MessageTranslation>,
 }
 
 /// A photograph of a message.
@@ -126,10 +129,12 @@ pub(super) async fn messages_of(
         let photo = row.picture.photo(row.message.as_str())?;
         photos_of.entry(row.message).or_default().push(photo);
     }
+    let mut translated = translations_of(db, style, tenant).await?;
     let mut found: BTreeMap<ThreadId, Vec<Message>> = BTreeMap::new();
     for row in messages {
         found.entry(row.thread).or_default().push(Message {
             photos: photos_of.remove(&row.id).unwrap_or_default(),
+            translations: translated.remove(&row.id).unwrap_or_default(),
             id: row.id,
             person: row.person,
             side: row.side,

@@ -9,15 +9,18 @@ use std::fmt::Display;
 use std::sync::Arc;
 
 use super::act::{Said, StyleAct};
+use super::decisions::{Decide, decide_in};
 use super::revisions::{facts_in, frozen_in};
 use super::shares::shared_with;
 use super::threads::threads_in;
-use super::{Dispatch, Store, StoreError, values};
+use super::{Dispatch, Skipped, Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::ledger::Act;
+use crate::exchange::measuring::{Reason, Wash};
 use crate::exchange::revision::{self, Frozen};
 use crate::exchange::round::{self, Earlier, Kind, Outcome, Request, State};
 use crate::sample::deviation::{Summary, columns, judge};
+use crate::spec::document::Point;
 use crate::spec::{Digest, ItemId, Length, MeasurementId, OrgId, PieceId, RoundId, Time, Unit};
 
 /// A sample round with everything that came of it.
@@ -38,8 +41,10 @@ pub struct Round {
     pub moved_at: Time,
     pub continued_at: Option<u32>,
     pub pieces: Vec<Piece>,
-    /// In the order they came in; the newest of a piece, point and side counts.
+    /// In the order they came in; the newest of a piece, its state, a point and a side counts.
     pub measurements: Vec<Measured>,
+    /// In the order they came in; the newest of a piece, point and side counts.
+    pub skips: Vec<Skipped>,
     /// `None`: not sent yet, or before this was asked.
     pub dispatch: Option<Dispatch>,
     pub decision: Option<Decision>,
@@ -63,6 +68,8 @@ pub struct Measured {
     pub value: Length,
     pub unit: Unit,
     pub side: Side,
+    /// `None`: in the state that the spec's numbers hold for.
+    pub wash: Option<Wash>,
     /// `None`: erased.
     pub person: Option<String>,
     pub at: Time,
@@ -82,20 +89,57 @@ pub struct Decision {
 
 impl Round {
     /// The values that count for a piece as this side measured it, or as whoever did: the brand's
-    /// where there are some, since it decides.
+    /// where there are some, since it decides. In the state that the spec's numbers hold for.
     pub fn values(&self, piece: &PieceId, side: Option<Side>) -> BTreeMap<ItemId, Length> {
+        self.values_in(None, piece, side)
+    }
+
+    /// The same in this state of the piece.
+    pub fn values_in(
+        &self,
+        wash: Option<Wash>,
+        piece: &PieceId,
+        side: Option<Side>,
+    ) -> BTreeMap<ItemId, Length> {
         let mut values = BTreeMap::new();
         for of in [Side::Factory, Side::Brand] {
             if side.is_some_and(|side| side != of) {
                 continue;
             }
             for measured in &self.measurements {
-                if measured.piece == *piece && measured.side == of {
+                if measured.piece == *piece && measured.side == of && measured.wash == wash {
                     values.insert(measured.point.clone(), measured.value);
                 }
             }
         }
         values
+    }
+
+    /// The other state that its pieces can be measured in.
+    pub fn other_state(&self) -> Wash {
+        Wash::beside(self.frozen.spec.header.measured)
+    }
+
+    /// Why points of a piece were not measured by this side, or by whoever: those without a value.
+    pub fn skipped(&self, piece: &PieceId, side: Option<Side>) -> BTreeMap<ItemId, Reason> {
+        let values = self.values(piece, side);
+        let skips = self.skips.iter().filter(|it| {
+            it.piece == *piece
+                && side.is_none_or(|side| it.side == side)
+                && !values.contains_key(&it.point)
+        });
+        skips.map(|it| (it.point.clone(), it.reason)).collect()
+    }
+
+    /// The points of a piece that nobody measured, nor said why not, in their order.
+    pub fn due(&self, piece: &PieceId) -> impl Iterator<Item = &Point> {
+        let (values, skipped) = (self.values(piece, None), self.skipped(piece, None));
+        let points = self.frozen.spec.points.points.iter();
+        points.filter(move |it| {
+            self.frozen.chart.row(&it.id).is_some()
+                && !values.contains_key(&it.id)
+                && !skipped.contains_key(&it.id)
+        })
     }
 
     /// How all its pieces came out.
@@ -136,6 +180,7 @@ impl Round {
                         point: measured.point.clone(),
                         nm: measured.value,
                         side: measured.side,
+                        wash: measured.wash,
                     })
                 })
                 .collect(),
@@ -181,69 +226,50 @@ impl Store {
         new: NewRound<'_>,
     ) -> Result<RoundId, StoreError> {
         let mut act = self.act(permit).await?;
+        let id = request_in(self, &mut act, permit, new, None).await?;
+        act.commit().await?;
+        Ok(id)
+    }
+
+    /// Ends a round for a newer revision: cancelled with this reason, and asked for anew with that
+    /// one, the same kind with pieces of the same sizes. The new round.
+    ///
+    /// Errors: `Missing` when there is no such round; `Refused` by the rules of either step, and
+    /// then neither was made.
+    pub async fn restart_round(
+        &self,
+        permit: &StylePermit<act::Decide>,
+        id: &RoundId,
+        newer: u32,
+        reason: &str,
+    ) -> Result<RoundId, StoreError> {
+        let mut act = self.act(permit).await?;
         let style = act.style.clone();
-        shared_with(&act.tx, &style, new.org).await?;
-        let kept = frozen_in(self, &act.tx, &style, new.revision).await?;
-        let before = rounds_in(self, &act.tx, &style, Some(new.org)).await?;
-        let earlier: Vec<Earlier> = before
-            .iter()
-            .map(|round| Earlier {
-                state: round.state,
-                revision: round.revision,
-            })
-            .collect();
-        let state = round::request(
+        let round = round_in(self, &act, None, id).await?;
+        let current = revision::current(&facts_in(&act.tx, &style).await?);
+        round::continue_past(
+            round.state,
             permit.actor(),
-            &Request {
-                revision: new.revision,
-                current: revision::current(&facts_in(&act.tx, &style).await?),
-                shared: true,
-                pieces: new.pieces,
-                sizes: &kept.frozen.chart.sizes.iter().cloned().collect(),
-                earlier: &earlier,
-                threads: &threads_in(&act.tx, &style, Some(new.org)).await?,
-            },
+            round.revision,
+            current,
+            round.continued_at,
         )
         .map_err(StoreError::refused(&style))?;
-        let id = RoundId::new(self.world.id());
-        let n = earlier.len() as i64 + 1;
-        act.tx
-            .run(
-                "INSERT INTO round (id, style, org, revision, number, kind, state, made_at, \
-                 made_by, moved_at) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $8)",
-                values![
-                    id,
-                    style,
-                    new.org,
-                    kept.id,
-                    n,
-                    new.kind,
-                    state,
-                    act.at,
-                    permit.person()
-                ],
-            )
-            .await?;
-        let mut pieces = Vec::with_capacity(new.pieces.len());
-        for (n, size) in (1_i64..).zip(new.pieces) {
-            let piece = self.world.id();
-            act.tx
-                .run(
-                    "INSERT INTO piece (id, round, number, size) VALUES ($1, $2, $3, $4)",
-                    values![piece, id, n, size],
-                )
-                .await?;
-            pieces.push((piece, n, size));
-        }
-        let said = Said::default()
-            .to(new.org)
-            .id("round", &id)
-            .id("number", n)
-            .id("kind", new.kind.name())
-            .id("revision", new.revision)
-            .id("pieces", pieces.len())
-            .hash("pieces", &list_of(pieces));
-        act.record(Act::RequestRound, said).await?;
+        let cancel = Decide {
+            outcome: Outcome::Cancelled,
+            reason,
+            changes: &[],
+            language: "",
+        };
+        decide_in(self, &mut act, permit, &round, cancel).await?;
+        let pieces: Vec<ItemId> = round.pieces.iter().map(|it| it.size.clone()).collect();
+        let new = NewRound {
+            org: &round.org,
+            kind: round.kind,
+            revision: newer,
+            pieces: &pieces,
+        };
+        let id = request_in(self, &mut act, permit, new, Some(id)).await?;
         act.commit().await?;
         Ok(id)
     }
@@ -315,6 +341,84 @@ impl Store {
         act.record(Act::RoundMove, said).await?;
         act.commit().await
     }
+}
+
+/// Asks for a round in an act: its id. `instead_of` is the round that it takes the place of.
+async fn request_in(
+    store: &Store,
+    act: &mut StyleAct<'_>,
+    permit: &StylePermit<act::Decide>,
+    new: NewRound<'_>,
+    instead_of: Option<&RoundId>,
+) -> Result<RoundId, StoreError> {
+    let style = act.style.clone();
+    shared_with(&act.tx, &style, new.org).await?;
+    let kept = frozen_in(store, &act.tx, &style, new.revision).await?;
+    let before = rounds_in(store, &act.tx, &style, Some(new.org)).await?;
+    let earlier: Vec<Earlier> = before
+        .iter()
+        .map(|round| Earlier {
+            state: round.state,
+            revision: round.revision,
+        })
+        .collect();
+    let state = round::request(
+        permit.actor(),
+        &Request {
+            revision: new.revision,
+            current: revision::current(&facts_in(&act.tx, &style).await?),
+            shared: true,
+            pieces: new.pieces,
+            sizes: &kept.frozen.chart.sizes.iter().cloned().collect(),
+            earlier: &earlier,
+            threads: &threads_in(&act.tx, &style, Some(new.org)).await?,
+        },
+    )
+    .map_err(StoreError::refused(&style))?;
+    let id = RoundId::new(store.world.id());
+    let n = earlier.len() as i64 + 1;
+    act.tx
+        .run(
+            "INSERT INTO round (id, style, org, revision, number, kind, state, made_at, \
+             made_by, moved_at) VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $8)",
+            values![
+                id,
+                style,
+                new.org,
+                kept.id,
+                n,
+                new.kind,
+                state,
+                act.at,
+                permit.person()
+            ],
+        )
+        .await?;
+    let mut pieces = Vec::with_capacity(new.pieces.len());
+    for (n, size) in (1_i64..).zip(new.pieces) {
+        let piece = store.world.id();
+        act.tx
+            .run(
+                "INSERT INTO piece (id, round, number, size) VALUES ($1, $2, $3, $4)",
+                values![piece, id, n, size],
+            )
+            .await?;
+        pieces.push((piece, n, size));
+    }
+    let said = Said::default()
+        .to(new.org)
+        .id("round", &id)
+        .id("number", n)
+        .id("kind", new.kind.name())
+        .id("revision", new.revision)
+        .id("pieces", pieces.len())
+        .hash("pieces", &list_of(pieces));
+    let said = match instead_of {
+        Some(before) => said.id("instead_of", before),
+        None => said,
+    };
+    act.record(Act::RequestRound, said).await?;
+    Ok(id)
 }
 
 /// What the ledger says of every move.

@@ -13,7 +13,7 @@ use sqlx::{Database, Decode, FromRow, Type};
 use sqlx_postgres::PgRow;
 use sqlx_sqlite::SqliteRow;
 
-use crate::exchange::{Role, Side, approval, ledger, round, signature, thread};
+use crate::exchange::{Role, Side, approval, ledger, measuring, round, signature, thread};
 use crate::spec::id::*;
 use crate::spec::{Section, Unit};
 
@@ -153,4 +153,4 @@ newtypes! {
 }
 
 named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome
-round::Materials ledger::Act signature::SubjectKind approval::Kind approval::Verdict }
+round::Materials measuring::Wash measuring::Reason ledger::Act signature::SubjectKind approval::Kind approval::Verdict }

@@ -120,6 +120,8 @@ fn notice(t: Text, code: &str) -> Option<String> {
         "acknowledged" => t.say("said-acknowledged"),
         "signed" => t.say("said-signed"),
         "sent" => t.say("said-sent"),
+        "photographed" => t.say("said-photographed"),
+        "translated" => t.say("said-translated"),
         "moved" => t.say("said-moved"),
         "measured" => t.say("said-measured"),
         "decided" => t.say("said-decided"),

@@ -109,6 +109,7 @@ const TABLE: &str = "
     GET  /styles/{style}/threads/{thread}                  s y y y y y x x
     POST /styles/{style}/threads/{thread}/messages         s y y n y y x x
     POST /styles/{style}/threads/{thread}/move             s y y n y y x x
+    POST /styles/{style}/threads/{thread}/messages/{message}/translation s y y n y y x x
     GET  /styles/{style}/threads/{thread}/ready            s y y n y y x x
     POST /styles/{style}/threads/{thread}/ready            s y y n y y x x
     GET  /styles/{style}/revisions/{number}/items/{item}/ready s y y n y y x x
@@ -123,6 +124,10 @@ const TABLE: &str = "
     POST /styles/{style}/rounds/{round}/move               s n n n y n x x
     POST /styles/{style}/rounds/{round}/receive            s y y n x x x x
     POST /styles/{style}/rounds/{round}/continue           s y y n x x x x
+    POST /styles/{style}/rounds/{round}/restart            s y y n x x x x
+    GET  /styles/{style}/rounds/{round}/readings           s y y n y y x x
+    POST /styles/{style}/rounds/{round}/readings           s y y n y y x x
+    POST /styles/{style}/rounds/{round}/photographs        s y y n y y x x
     GET  /styles/{style}/rounds/{round}/measure            s y y n y y x x
     POST /styles/{style}/rounds/{round}/measure            s y y n y y x x
     POST /styles/{style}/rounds/{round}/decide             s y y n x x x x
@@ -263,6 +268,12 @@ impl Place {
             ("{part}", "part-1".to_owned()),
             ("{table}", "component_names".to_owned()),
             ("{row}", "main.de".to_owned()),
+            (
+                "{message}",
+                cast.sao_mai.thread(&thread).await.messages[0]
+                    .id
+                    .to_string(),
+            ),
             ("{thread}", thread.to_string()),
             ("{round}", round.to_string()),
             ("{submission}", submission.to_string()),

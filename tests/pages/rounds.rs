@@ -11,14 +11,14 @@ use crate::support::cast::set_base;
 use crate::support::database::on_both;
 
 /// A round's page, and what its people do there.
-struct Samples {
-    base: String,
-    id: RoundId,
+pub struct Samples {
+    pub base: String,
+    pub id: RoundId,
 }
 
 impl Samples {
     /// Asks Sao Mai Garment for these pieces of size M, through the page.
-    async fn asked_for(site: &Site, count: &str) -> Samples {
+    pub async fn asked_for(site: &Site, count: &str) -> Samples {
         let mut iris = site.browser(&site.cast.brand.lead).await;
         let page = iris.opens(&format!("{}/rounds/new", site.style)).await;
         page.must_be(StatusCode::OK);
@@ -45,7 +45,7 @@ impl Samples {
     }
 
     /// Presses the one button of that form on the round's page.
-    async fn presses(&self, who: &mut Browser, action: &str, mv: &str) -> Page {
+    pub async fn presses(&self, who: &mut Browser, action: &str, mv: &str) -> Page {
         let page = who.opens(&self.base).await;
         let action = format!("{}/{action}", self.base);
         let form = page.forms().into_iter();
@@ -434,35 +434,6 @@ on_both! {
         assert_eq!(again.value("change"), "", "the tick stays away");
         let page = iris.sends(form.set("outcome", "remake").set("reason", "")).await;
         page.must_see("Write a reason.");
-    }
-}
-
-on_both! {
-    async fn a_revision_in_mid_round_asks_the_brand_to_continue_or_restart(db) {
-        let site = Site::with_revision(db).await;
-        let round = Samples::asked_for(&site, "1").await;
-        let brand = &site.cast.brand;
-        brand.edits(|spec| set_base(spec, "point-c", "28 3/4")).await;
-        brand.publishes("Longer").await.unwrap();
-        let mut iris = site.browser(&brand.lead).await;
-        let mut linh = site.browser(&site.cast.sao_mai.lead).await;
-        let page = linh.opens(&round.base).await;
-        page.must_see("Revision 2 exists. These samples are made to revision 1. The brand says whether they go on.");
-        assert!(!page.has_form(&format!("{}/continue", round.base)));
-        linh.posts(&format!("{}/continue", round.base), &[]).await.must_be(StatusCode::NOT_FOUND);
-        let page = round.presses(&mut iris, "continue", "").await;
-        assert!(!page.sees("Revision 2 exists."));
-        page.must_see("goes on with these samples. Revision 2 does not change them.");
-
-        brand.edits(|spec| set_base(spec, "point-c", "29")).await;
-        brand.publishes("Longer still").await.unwrap();
-        let page = iris.opens(&round.base).await;
-        let form = page.form(&format!("{}/decide", round.base));
-        assert_eq!(form.value("then"), "restart");
-        let page = iris.sends_and_opens(form).await;
-        page.must_see("The factory makes these samples to revision 3.");
-        assert_eq!(page.form(&format!("{}/rounds", site.style)).value("org"), site.cast.sao_mai.org.as_str());
-        iris.opens(&round.base).await.must_see("Restarted with revision 3.");
     }
 }
 

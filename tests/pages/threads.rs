@@ -438,3 +438,34 @@ on_both! {
         page.link("Share the style");
     }
 }
+
+on_both! {
+    async fn a_translation_is_put_beside_a_message_by_whoever_can_read_it(db) {
+        let site = Site::with_revision(db).await;
+        let thread = site.cast.sao_mai.asks("point-c", "Với bo gân?").await.unwrap();
+        let mut iris = site.browser(&site.cast.brand.lead).await;
+        let page = iris.opens(&format!("{}/threads/{thread}", site.style)).await;
+        let message = site.cast.brand.thread(&thread).await.messages[0].id.clone();
+        let to = of_thread(&site, &thread, &format!("messages/{message}/translation"));
+        let form = page.form(&to);
+        let languages = page.attributes(&format!("form[action='{to}'] option"), "value");
+        assert!(!languages.contains(&"en".to_owned()), "it is typed in that one");
+        let again = iris.sends(form.clone().set("text", " ")).await;
+        again.must_be(StatusCode::UNPROCESSABLE_ENTITY);
+        assert_eq!(again.all(&format!("form[action='{to}'] .error")).len(), 1);
+        let form = form.set("language", "zh-Hans").set("text", "含罗纹吗？");
+        let page = iris.sends_and_opens(form).await;
+        page.must_see("The translation stands beside the message.");
+        page.must_see("Với bo gân?");
+        page.must_see("简体中文, translated by Iris");
+        page.must_see("含罗纹吗？");
+        let mut linh = site.browser(&site.cast.sao_mai.lead).await;
+        let page = linh.opens(&format!("{}/threads/{thread}", site.style)).await;
+        page.must_see("含罗纹吗？");
+        iris.opens(&format!("{}/ledger", site.style)).await.must_see(
+            "Iris put a translation into 简体中文 beside a message in the question on C Body length.",
+        );
+        let mut nell = site.browser(&site.cast.brand.viewer).await;
+        assert!(!nell.opens(&format!("{}/threads/{thread}", site.style)).await.has_form(&to));
+    }
+}

@@ -33,7 +33,7 @@ on_both! {
         let before = texts(&db, linh).await;
         let of_kind = |kind: &str| before.iter().filter(|(it, _)| it == kind).count();
         assert_eq!((of_kind("name"), of_kind("login")), (1, 1));
-        assert!(of_kind("message") > 2 && of_kind("photo") == 5 && of_kind("signed_name") > 1);
+        assert!(of_kind("message") > 2 && of_kind("photo") == 6 && of_kind("signed_name") > 1);
 
         let erased = store.erase(linh).await.unwrap();
         let kept = of_kind("signed_name");
@@ -79,6 +79,10 @@ on_both! {
         assert_eq!(question.messages[0].person, None);
         assert_eq!(question.messages[1].photos, [None, None]);
         assert_eq!(question.messages[2].text.as_deref(), Some("Without it."), "the brand's stays");
+        let translated = threads.iter().flat_map(|it| &it.messages).find(|it| !it.translations.is_empty());
+        let translated = &translated.expect("one was translated").translations[0];
+        assert_eq!(translated.text, None, "what was made of somebody's words goes with them");
+        assert_eq!(translated.person.as_deref(), Some("Iris"));
         let signatures = store.signatures(&brand.reads().await).await.unwrap();
         let names: BTreeSet<_> = signatures.iter().map(|it| it.name.as_deref()).collect();
         assert_eq!(names, BTreeSet::from([Some("Linh"), Some("Iris")]));

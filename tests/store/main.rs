@@ -15,6 +15,7 @@ mod guard;
 mod measuring;
 mod needs;
 mod people;
+mod pieces;
 mod revisions;
 mod rounds;
 mod seals;

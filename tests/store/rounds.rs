@@ -110,6 +110,39 @@ on_both! {
 }
 
 on_both! {
+    async fn restarting_ends_a_round_and_asks_for_it_anew_or_does_neither(db) {
+        let cast = Cast::with_revision(db).await;
+        let Cast { brand, sao_mai, .. } = &cast;
+        let old = brand.requests(sao_mai, &["size-m", "size-l"]).await.unwrap();
+        assert_eq!(refusal(brand.restarts(&old, 1).await), Refused::NoNewerRevision);
+        brand.edits(|spec| set_base(spec, "point-c", "30")).await;
+        brand.publishes("Longer").await.unwrap();
+        sao_mai.starts(&old).await.unwrap();
+        // The page showed revision 2, and 3 came in between.
+        brand.edits(|spec| set_base(spec, "point-c", "31")).await;
+        brand.publishes("Longer still").await.unwrap();
+        assert_eq!(
+            refusal(brand.restarts(&old, 2).await),
+            Refused::NotCurrent { current: Some(3) }
+        );
+        assert_eq!(brand.round(&old).await.state, State::InWork, "nothing was done by halves");
+
+        let new = brand.restarts(&old, 3).await.unwrap();
+        let (old, new) = (brand.round(&old).await, sao_mai.round(&new).await);
+        assert_eq!(old.state, State::Decided(Outcome::Cancelled));
+        assert_eq!(old.decision.unwrap().reason.as_deref(), Some("Restarted"));
+        assert_eq!((new.number, new.revision, new.kind, new.state),
+            (2, 3, old.kind, State::Requested));
+        let sizes = |pieces: &[fellseam::store::Piece]| -> Vec<_> {
+            pieces.iter().map(|it| it.size.clone()).collect()
+        };
+        assert_eq!(sizes(&new.pieces), sizes(&old.pieces));
+        assert_eq!(refusal(brand.restarts(&old.id, 3).await), Refused::NoNewerRevision);
+        assert_eq!(cast.store.audit().await.unwrap().faults, []);
+    }
+}
+
+on_both! {
     async fn approved_with_changes_raises_must_fixes(db) {
         let cast = Cast::with_revision(db).await;
         let Cast { store, brand, sao_mai, .. } = &cast;

@@ -335,3 +335,31 @@ on_both! {
         assert!(brand.threads().await.is_empty());
     }
 }
+
+on_both! {
+    async fn a_translation_stands_beside_its_message_and_replaces_none(db) {
+        let cast = Cast::with_revision(db).await;
+        let Cast { store, brand, sao_mai, meghna, .. } = &cast;
+        brand.shares_with(meghna).await.unwrap();
+        let thread = sao_mai.asks("point-c", "With the rib?").await.unwrap();
+        assert!(is_missing(&sao_mai.translates_newest(&thread, "en", "Same").await));
+        sao_mai.translates_newest(&thread, "vi", "Có gân?").await.unwrap();
+        brand.translates_newest(&thread, "zh-Hans", "含罗纹吗？").await.unwrap();
+        brand.translates_newest(&thread, "vi", "Tính cả bo gân?").await.unwrap();
+        let message = brand.thread(&thread).await.messages.remove(0);
+        assert_eq!(message.text.as_deref(), Some("With the rib?"), "the original is what counts");
+        let shown: Vec<_> = message
+            .translations
+            .iter()
+            .map(|it| (it.language.as_str(), it.text.as_deref().unwrap(), it.person.as_deref().unwrap()))
+            .collect();
+        let expected = [("zh-Hans", "含罗纹吗？", "Iris"), ("vi", "Tính cả bo gân?", "Iris")];
+        assert_eq!(shown, expected, "the newest of each language");
+
+        // Not in a thread with another factory.
+        let theirs = meghna.lead.on(&brand.style).await;
+        let foreign = store.translate_message(&theirs, &thread, &message.id, "bn", "?").await;
+        assert!(is_missing(&foreign));
+        assert_eq!(store.audit().await.unwrap().faults, []);
+    }
+}

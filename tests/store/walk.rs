@@ -1,15 +1,17 @@
 //! A whole walk: something of everything that a style can have.
 
 use fellseam::exchange::approval::Verdict;
+use fellseam::exchange::measuring::{Reason, Wash};
 use fellseam::exchange::round::Outcome;
 use fellseam::spec::document::Illuminant;
-use fellseam::store::{Db, ThreadMove};
+use fellseam::store::{Db, NewMeasurement, ThreadMove};
 
 use crate::support::cast::*;
 
 /// Three revisions, the first withdrawn; two factories; answered, changed and granted threads with
-/// photographs; options that were approved, rejected and not decided; a sealed sample; a remade round, and one that went on past a newer revision and was approved with
-/// changes; signatures of both sides on a revision and a round, and of one on another; a share that ended.
+/// photographs, and a translated message; options that were approved, rejected and not decided; a sealed sample; a remade
+/// round, and one that went on past a newer revision and was approved with changes, of which a piece was
+/// washed, a point left out and a piece photographed; signatures of both sides on a revision and a round, and of one on another; a share that ended.
 pub async fn whole_walk(db: Db) -> Cast {
     let cast = Cast::with_revision(db).await;
     let Cast {
@@ -33,6 +35,10 @@ pub async fn whole_walk(db: Db) -> Cast {
     sao_mai.moves(&question, ThreadMove::Close).await.unwrap();
     let longer = brand.insists(sao_mai, "point-c", "Longer").await.unwrap();
     sao_mai.says(&longer, "By how much?").await.unwrap();
+    brand
+        .translates_newest(&longer, "vi", "Bao nhiêu?")
+        .await
+        .unwrap();
     brand.says(&longer, "1/4 in").await.unwrap();
     sao_mai.moves(&longer, ThreadMove::Agree).await.unwrap();
 
@@ -88,6 +94,20 @@ pub async fn whole_walk(db: Db) -> Cast {
     brand.continues(&second).await.unwrap();
     let typed = [(1, "point-c", "28 3/4"), (2, "point-c", "29 1/2")];
     sao_mai.measures(&second, &typed).await.unwrap();
+    let washed = sao_mai.value(&second, 1, "point-c", "28").await;
+    let washed = NewMeasurement {
+        wash: Some(Wash::After),
+        ..washed
+    };
+    let hands = sao_mai.hands.on(&brand.style).await;
+    let kept = cast.store.measure(&hands, &second, &[washed]).await;
+    assert_eq!(kept.unwrap().new, 1);
+    let skipped = sao_mai.skips(&second, 2, "point-a", Reason::Damaged).await;
+    assert!(skipped.unwrap());
+    sao_mai
+        .photographs_piece(&second, 2, "the damage")
+        .await
+        .unwrap();
     sao_mai.dispatches(&second).await.unwrap();
     brand.receives(&second).await.unwrap();
     brand

@@ -276,6 +276,7 @@ impl Story<'_> {
                 point: point_id(letter),
                 value: value.nm,
                 unit: value.unit,
+                wash: None,
                 key: store.world().id(),
             }
         });

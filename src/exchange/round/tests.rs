@@ -1,5 +1,6 @@
 use super::*;
 use crate::exchange::cast::*;
+use crate::exchange::measuring::may_measure;
 use crate::exchange::thread;
 
 const OPEN: [State; 5] = [
@@ -404,6 +405,7 @@ fn a_corrected_value_changes_what_is_signed() {
             point: point_c(),
             nm: Length::nm(nm),
             side: Side::Factory,
+            wash: None,
         }],
         must_fixes: Vec::new(),
     };

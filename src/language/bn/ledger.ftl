@@ -41,6 +41,8 @@ deed-round-measured = { $who } { $round } মাপা শেষ করেছে
 deed-round-continue = রিভিশন { $revision } থাকলেও { $who } { $round } চালিয়ে গেছেন।
 deed-measure = { $who } { $item }-এ { $value } মেপেছেন, { $round }-এর পিস { $piece }।
 deed-measure-many = { $who } { $round }-এ { $count }টি মাপ নিয়েছেন।
+deed-skip = { $who } { $item } মাপেননি, { $round }-এর পিস { $piece }: { $reason }।
+deed-photograph = { $who } { $round }-এর পিস { $piece }-এর একটি ছবি যোগ করেছেন।
 deed-decide = { $who } { $round } নিয়ে সিদ্ধান্ত নিয়েছেন: { $outcome }।
 deed-submit = { $who } { $item } ({ $kind })-এর নমুনা { $option } জমা দিয়েছেন।
 deed-approve = { $verdict ->
@@ -55,4 +57,5 @@ deed-translate = { $count ->
     [one] { $who } { $count }টি লেখা { $language }-এ অনুবাদ করেছেন।
    *[other] { $who } { $count }টি লেখা { $language }-এ অনুবাদ করেছেন।
 }
+deed-translate-message = { $who } { $item }-এর { $kind }-এর একটি বার্তার পাশে { $language } অনুবাদ দিয়েছেন।
 deed-erase = কারো নাম, বার্তা ও ছবি মুছে ফেলা হয়েছে। হ্যাশগুলো আছে।

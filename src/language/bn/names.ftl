@@ -98,6 +98,12 @@ round-outcome-approved = অনুমোদিত
 round-outcome-approved-with-changes = পরিবর্তনসহ অনুমোদিত
 round-outcome-remake = আবার বানাতে হবে
 round-outcome-cancelled = বাতিল
+wash-before = ধোয়ার আগে
+wash-after = ধোয়ার পরে
+skip-absent = এই পিসে এটি নেই
+skip-unfinished = এখনো সেলাই হয়নি
+skip-damaged = পিসটি এখানে নষ্ট
+skip-unclear = কীভাবে মাপতে হয় বুঝি না
 
 ## Acts in the ledger
 
@@ -113,10 +119,13 @@ act-thread-move = আলোচনা এগিয়েছে
 act-request-round = স্যাম্পল রাউন্ড চাওয়া
 act-round-move = স্যাম্পল রাউন্ড এগিয়েছে
 act-measure = মাপ নেওয়া
+act-skip = পয়েন্ট বাদ
+act-photograph = পিসের ছবি
 act-decide = স্যাম্পল রাউন্ডের সিদ্ধান্ত
 act-submit = নমুনা জমা
 act-approve = নমুনার সিদ্ধান্ত
 act-seal = স্যাম্পল সিল
 act-sign = সই
 act-translate = অনুবাদ
+act-translate-message = বার্তার অনুবাদ
 act-erase = ব্যক্তিগত লেখা মোছা

@@ -72,7 +72,7 @@ rounds-newer-wait = এগুলো চলবে কিনা ব্র্যা
 rounds-newer-changes = কী বদলেছে দেখুন
 rounds-continue = রিভিশন { $revision } দিয়ে চালিয়ে যান
 rounds-restart = রিভিশন { $revision } দিয়ে নতুন করে শুরু
-rounds-restart-sure = এই রাউন্ড বাতিল হিসেবে শেষ হবে এবং তেমনই থাকবে। এতে যা মাপা হয়েছে তা রাখা থাকবে।
+rounds-restart-sure = এই রাউন্ড বাতিল হিসেবে শেষ হবে এবং তেমনই থাকবে। এতে যা মাপা হয়েছে তা রাখা থাকবে। একই পিসগুলো রিভিশন { $revision } দিয়ে সঙ্গে সঙ্গে আবার চাওয়া হবে।
 rounds-restart-reason = রিভিশন { $revision } দিয়ে নতুন করে শুরু হয়েছে।
 
 ## Pieces and points
@@ -174,6 +174,12 @@ rounds-save-anyway = ঠিক আছে: সংরক্ষণ
 rounds-back = আগেরটি
 rounds-next = পরেরটি
 rounds-skip = বাদ দিন
+rounds-skip-why = কেন মাপা হলো না?
+rounds-skip-later = পরে: পরের পয়েন্ট
+rounds-skipped = বাদ দেওয়া হয়েছে:
+rounds-state-spec = স্পেক অনুযায়ী
+rounds-state-is-spec = স্পেকের সংখ্যা
+rounds-measure-in = মাপুন:
 rounds-delete = মুছুন
 rounds-not-positive = মাপ শূন্যের বেশি হতে হবে।
 rounds-key-used = এই ফর্ম আগে অন্য মাপ দিয়ে পাঠানো হয়েছে। মাপটি আবার দেখে সংরক্ষণ করুন।
@@ -196,3 +202,46 @@ rounds-send-parcel = কুরিয়ার ও ট্র্যাকিং �
 rounds-send-materials-missing = পিসগুলো কী দিয়ে তৈরি, লিখুন।
 rounds-materials = উপকরণ
 rounds-parcel = যেভাবে পাঠানো
+
+## Washing
+
+washes-title = ধোয়া
+washes-what = ধোয়ার আগে ও পরে মাপের পরিবর্তন: (পরে − আগে) / আগে।
+washes-points = { $count ->
+    [one] { $count }টি পয়েন্ট
+   *[other] প্রতিটি পয়েন্ট ({ $count })
+}
+
+## Photographs of pieces
+
+photographs-title = পিসগুলোর ছবি
+photographs-add = ছবি যোগ করুন
+photographs-add-button = যোগ করুন
+photographs-missing = একটি ছবি বেছে নিন বা তুলুন।
+photographs-many = একটি পিসের সর্বোচ্চ { $count }টি ছবি থাকে।
+
+## Every value side by side
+
+readings-title = সব মাপ পাশাপাশি
+readings-state = পিসগুলোর অবস্থা
+readings-wrong = কিছুই সংরক্ষণ হয়নি। চিহ্নিত মাপগুলো দেখুন।
+readings-asks = এখনো সংরক্ষণ হয়নি। এগুলো আবার দেখুন:
+readings-look = এখনো কিছু সংরক্ষণ হয়নি। মাপগুলো দেখে তারপর সংরক্ষণ করুন।
+readings-save = সব সংরক্ষণ করুন
+readings-empty = খালি করা ঘরে আগের মাপটিই থাকে।
+readings-paste-title = পেস্ট করুন, বা শিট খুলুন
+readings-paste = স্প্রেডশিট বা চিঠির মাপ
+readings-paste-help = প্রতিটি পয়েন্টের জন্য একটি সারি, শুরুতে তার অক্ষর বা নাম। পিসের কলামের উপরে পিসের নম্বর থাকে, অথবা ক্রমে আসে।
+readings-file = অথবা ফাইল: XLSX বা CSV
+readings-first = নম্বর ছাড়া কলাম শুরু হয়
+readings-fill = ঘরে বসান
+readings-nothing-pasted = মাপ পেস্ট করুন, বা ফাইল বেছে নিন।
+readings-filled = { $count ->
+    [one] { $count }টি মাপ ঘরে বসানো হয়েছে।
+   *[other] { $count }টি মাপ ঘরে বসানো হয়েছে।
+}
+readings-unknown = { $cell }: “{ $words }” এই চার্টের কোনো পয়েন্ট নয়, বা আগে এসেছে। এর মাপ বাদ দেওয়া হয়েছে।
+readings-unreadable = { $cell }-এ পড়ার মতো সংখ্যা নেই: স্প্রেডশিট হয়তো এটিকে তারিখ বানিয়েছে।
+readings-no-points = কোনো সারি পয়েন্টের অক্ষর বা নাম দিয়ে শুরু হয়নি, আর { $rows }টি সারি চার্টের { $points }টি পয়েন্টের সমান নয়। মাপের আগে অক্ষর লিখুন।
+readings-columns = { $columns }টি কলামে মাপ আছে, আর বাছাই করা পিস থেকে পিস আছে { $pieces }টি। প্রতিটি কলামের উপরে পিসের নম্বর লিখুন।
+readings-twice = দুটি কলাম পিস { $piece }-এর। একটি রাখুন।

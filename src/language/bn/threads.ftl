@@ -57,6 +57,12 @@ thread-photo-taken = তোলা হয়েছে { $when }
 
 thread-answer = আপনার বার্তা
 thread-send = পাঠান
+thread-translated = { $language }, অনুবাদ: { $who }
+thread-translate = এই বার্তাটি অনুবাদ করুন
+thread-translate-into = ভাষা
+thread-translation = অনুবাদ
+thread-translate-help = এটি আপনার নামসহ বার্তার নিচে থাকে। মূল বার্তাটিই গণ্য হবে।
+thread-translate-button = বার্তার পাশে রাখুন
 thread-refused = এটি পাঠানো হয়নি।
 thread-photos = ছবি
 thread-photos-help = সর্বোচ্চ { $count }টি, JPEG, PNG বা WebP। ছবির স্থান ও প্রেরকের তথ্য রাখা হয় না।

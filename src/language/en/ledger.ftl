@@ -48,6 +48,8 @@ deed-measure-many = { $count ->
     [one] { $who } measured 1 value in { $round }.
    *[other] { $who } measured { $count } values in { $round }.
 }
+deed-skip = { $who } left out { $item }, piece { $piece } of { $round }: { $reason }.
+deed-photograph = { $who } added a photograph of piece { $piece } of { $round }.
 deed-decide = { $who } decided { $round }: { $outcome }.
 deed-submit = { $who } submitted option { $option } of { $item } ({ $kind }).
 deed-approve = { $verdict ->
@@ -62,4 +64,5 @@ deed-translate = { $count ->
     [one] { $who } translated one text into { $language }.
    *[other] { $who } translated { $count } texts into { $language }.
 }
+deed-translate-message = { $who } put a translation into { $language } beside a message in the { $kind } on { $item }.
 deed-erase = Somebody's name, messages and photographs were erased. Their hashes stay.

@@ -98,6 +98,12 @@ round-outcome-approved = approved
 round-outcome-approved-with-changes = approved with changes
 round-outcome-remake = remake
 round-outcome-cancelled = cancelled
+wash-before = Before washing
+wash-after = After washing
+skip-absent = This piece does not have it
+skip-unfinished = Not sewn yet
+skip-damaged = The piece is damaged here
+skip-unclear = I do not understand how to measure it
 
 ## Acts in the ledger
 
@@ -113,10 +119,13 @@ act-thread-move = Thread moved on
 act-request-round = Sample round asked for
 act-round-move = Sample round moved on
 act-measure = Measurement taken
+act-skip = Point left out
+act-photograph = Piece photographed
 act-decide = Sample round decided
 act-submit = Option submitted
 act-approve = Option decided
 act-seal = Sample sealed
 act-sign = Signed
 act-translate = Translated
+act-translate-message = Message translated
 act-erase = Personal text erased

@@ -78,7 +78,7 @@ rounds-newer-wait = The brand says whether they go on.
 rounds-newer-changes = See what changed
 rounds-continue = Continue with revision { $revision }
 rounds-restart = Restart with revision { $revision }
-rounds-restart-sure = This round ends cancelled, and stays so. What was measured in it is kept.
+rounds-restart-sure = This round ends cancelled, and stays so. What was measured in it is kept. The same pieces are asked for again at once, with revision { $revision }.
 rounds-restart-reason = Restarted with revision { $revision }.
 
 ## Pieces and points
@@ -189,6 +189,12 @@ rounds-save-anyway = It is right: save
 rounds-back = Back
 rounds-next = Next
 rounds-skip = Skip
+rounds-skip-why = Why is it not measured?
+rounds-skip-later = Later: next point
+rounds-skipped = Left out:
+rounds-state-spec = As the spec says
+rounds-state-is-spec = the spec’s numbers
+rounds-measure-in = Measure:
 rounds-delete = Delete
 rounds-not-positive = A measurement is more than zero.
 rounds-key-used = This form was sent before with another value. Look at the value once more, then save it.
@@ -211,3 +217,46 @@ rounds-send-parcel = Courier and tracking number
 rounds-send-materials-missing = Say what the pieces are made of.
 rounds-materials = Materials
 rounds-parcel = Sent with
+
+## Washing
+
+washes-title = Washing
+washes-what = Change of what was measured before and after washing: (after − before) / before.
+washes-points = { $count ->
+    [one] { $count } point
+   *[other] Each of { $count } points
+}
+
+## Photographs of pieces
+
+photographs-title = Photographs of the pieces
+photographs-add = Add photographs
+photographs-add-button = Add
+photographs-missing = Choose or take a photograph.
+photographs-many = A piece has at most { $count } photographs.
+
+## Every value side by side
+
+readings-title = All values side by side
+readings-state = State of the pieces
+readings-wrong = Nothing was saved. Look at the marked values.
+readings-asks = Not saved yet. Look at these again:
+readings-look = Nothing is saved yet. Look at the values, then save.
+readings-save = Save all
+readings-empty = An emptied field keeps the value that is there.
+readings-paste-title = Paste, or open a sheet
+readings-paste = Values from a spreadsheet or a letter
+readings-paste-help = One row for each point, begun with its letter or name. Columns of pieces have the number of the piece above them, or come in order.
+readings-file = Or a file: XLSX or CSV
+readings-first = Columns without a number begin with
+readings-fill = Put into the fields
+readings-nothing-pasted = Paste values, or choose a file.
+readings-filled = { $count ->
+    [one] { $count } value was put into its field.
+   *[other] { $count } values were put into their fields.
+}
+readings-unknown = { $cell }: “{ $words }” is no point of this chart, or was there before. Its values were left out.
+readings-unreadable = { $cell } holds no number that can be read: a spreadsheet may have made a date of it.
+readings-no-points = No row begins with the letter or the name of a point, and { $rows } rows are not the { $points } points of the chart. Put the letters before the values.
+readings-columns = { $columns } columns have values, and there are { $pieces } pieces from the chosen one on. Write the number of the piece above each column.
+readings-twice = Two columns are of piece { $piece }. Leave one of them.

@@ -57,6 +57,12 @@ thread-photo-taken = taken { $when }
 
 thread-answer = Your message
 thread-send = Send
+thread-translated = { $language }, translated by { $who }
+thread-translate = Translate this message
+thread-translate-into = Language
+thread-translation = Translation
+thread-translate-help = It stands below the message with your name. What counts is the message itself.
+thread-translate-button = Put it beside the message
 thread-refused = This was not sent.
 thread-photos = Photographs
 thread-photos-help = Up to { $count }, as JPEG, PNG or WebP. Place and sender are not kept.

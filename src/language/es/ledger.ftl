@@ -48,6 +48,8 @@ deed-measure-many = { $count ->
     [one] { $who } midió 1 valor en { $round }.
    *[other] { $who } midió { $count } valores en { $round }.
 }
+deed-skip = { $who } no midió { $item }, pieza { $piece } de { $round }: { $reason }.
+deed-photograph = { $who } añadió una foto de la pieza { $piece } de { $round }.
 deed-decide = { $who } decidió { $round }: { $outcome }.
 deed-submit = { $who } presentó la opción { $option } de { $item } ({ $kind }).
 deed-approve = { $verdict ->
@@ -62,4 +64,5 @@ deed-translate = { $count ->
     [one] { $who } tradujo un texto al { $language }.
    *[other] { $who } tradujo { $count } textos al { $language }.
 }
+deed-translate-message = { $who } puso una traducción a { $language } junto a un mensaje ({ $kind }, { $item }).
 deed-erase = Se borraron el nombre, los mensajes y las fotos de alguien. Sus hashes quedan.

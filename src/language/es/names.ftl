@@ -98,6 +98,12 @@ round-outcome-approved = aprobada
 round-outcome-approved-with-changes = aprobada con cambios
 round-outcome-remake = rehacer
 round-outcome-cancelled = cancelada
+wash-before = Antes del lavado
+wash-after = Después del lavado
+skip-absent = Esta pieza no lo tiene
+skip-unfinished = Todavía sin coser
+skip-damaged = La pieza está dañada aquí
+skip-unclear = No entiendo cómo medirlo
 
 ## Acts in the ledger
 
@@ -113,10 +119,13 @@ act-thread-move = Conversación avanzada
 act-request-round = Ronda de muestras pedida
 act-round-move = Ronda de muestras avanzada
 act-measure = Medida tomada
+act-skip = Punto omitido
+act-photograph = Pieza fotografiada
 act-decide = Ronda de muestras decidida
 act-submit = Opción presentada
 act-approve = Opción decidida
 act-seal = Muestra sellada
 act-sign = Firmado
 act-translate = Traducido
+act-translate-message = Mensaje traducido
 act-erase = Texto personal borrado

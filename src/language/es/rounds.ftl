@@ -78,7 +78,7 @@ rounds-newer-wait = La marca dice si continúan.
 rounds-newer-changes = Ver qué cambió
 rounds-continue = Continuar con la revisión { $revision }
 rounds-restart = Reiniciar con la revisión { $revision }
-rounds-restart-sure = Esta ronda termina cancelada, y así queda. Lo que se midió en ella se conserva.
+rounds-restart-sure = Esta ronda termina cancelada, y así queda. Lo que se midió en ella se conserva. Las mismas piezas se piden de nuevo enseguida, con la revisión { $revision }.
 rounds-restart-reason = Reiniciada con la revisión { $revision }.
 
 ## Pieces and points
@@ -189,6 +189,12 @@ rounds-save-anyway = Está bien: guardar
 rounds-back = Atrás
 rounds-next = Siguiente
 rounds-skip = Saltar
+rounds-skip-why = ¿Por qué no se mide?
+rounds-skip-later = Después: punto siguiente
+rounds-skipped = Sin medir:
+rounds-state-spec = Como dice la especificación
+rounds-state-is-spec = los números de la especificación
+rounds-measure-in = Medir:
 rounds-delete = Borrar
 rounds-not-positive = Una medida es mayor que cero.
 rounds-key-used = Este formulario ya se envió con otro valor. Mire el valor otra vez y guárdelo.
@@ -211,3 +217,46 @@ rounds-send-parcel = Mensajería y número de envío
 rounds-send-materials-missing = Diga de qué están hechas las piezas.
 rounds-materials = Materiales
 rounds-parcel = Envío
+
+## Washing
+
+washes-title = Lavado
+washes-what = Cambio de lo medido antes y después del lavado: (después − antes) / antes.
+washes-points = { $count ->
+    [one] { $count } punto
+   *[other] Cada uno de los { $count } puntos
+}
+
+## Photographs of pieces
+
+photographs-title = Fotos de las piezas
+photographs-add = Añadir fotos
+photographs-add-button = Añadir
+photographs-missing = Elija o haga una foto.
+photographs-many = Una pieza tiene como máximo { $count } fotos.
+
+## Every value side by side
+
+readings-title = Todos los valores lado a lado
+readings-state = Estado de las piezas
+readings-wrong = No se guardó nada. Mire los valores marcados.
+readings-asks = Todavía sin guardar. Mire esto otra vez:
+readings-look = Todavía no se ha guardado nada. Mire los valores y después guarde.
+readings-save = Guardar todo
+readings-empty = Un campo vaciado conserva el valor que tiene.
+readings-paste-title = Pegar o abrir una hoja
+readings-paste = Valores de una hoja o de una carta
+readings-paste-help = Una fila para cada punto, que empieza con su letra o su nombre. Las columnas de las piezas llevan encima el número de la pieza, o van en orden.
+readings-file = O un archivo: XLSX o CSV
+readings-first = Las columnas sin número empiezan con
+readings-fill = Poner en los campos
+readings-nothing-pasted = Pegue valores o elija un archivo.
+readings-filled = { $count ->
+    [one] Se puso { $count } valor en su campo.
+   *[other] Se pusieron { $count } valores en sus campos.
+}
+readings-unknown = { $cell }: “{ $words }” no es un punto de esta tabla, o ya apareció. Sus valores quedaron fuera.
+readings-unreadable = { $cell } no tiene un número que se pueda leer: la hoja puede haberlo convertido en fecha.
+readings-no-points = Ninguna fila empieza con la letra o el nombre de un punto, y { $rows } filas no son los { $points } puntos de la tabla. Ponga las letras delante de los valores.
+readings-columns = { $columns } columnas tienen valores, y hay { $pieces } piezas desde la elegida. Escriba el número de la pieza encima de cada columna.
+readings-twice = Dos columnas son de la pieza { $piece }. Deje solo una.

@@ -57,6 +57,12 @@ thread-photo-taken = tomada el { $when }
 
 thread-answer = Su mensaje
 thread-send = Enviar
+thread-translated = { $language }, traducido por { $who }
+thread-translate = Traducir este mensaje
+thread-translate-into = Idioma
+thread-translation = Traducción
+thread-translate-help = Queda debajo del mensaje con su nombre. Lo que cuenta es el mensaje mismo.
+thread-translate-button = Ponerla junto al mensaje
 thread-refused = No se envió.
 thread-photos = Fotos
 thread-photos-help = Hasta { $count }, en JPEG, PNG o WebP. No se guardan el lugar ni el remitente.

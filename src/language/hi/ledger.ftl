@@ -41,6 +41,8 @@ deed-round-measured = { $who } ने { $round } नापना पूरा �
 deed-round-continue = रिवीज़न { $revision } होने पर भी { $who } ने { $round } जारी रखा।
 deed-measure = { $who } ने { $item } पर { $value } नापा, { $round } का पीस { $piece }।
 deed-measure-many = { $who } ने { $round } में { $count } नाप लिए।
+deed-skip = { $who } ने { $item } नहीं नापा, { $round } का पीस { $piece }: { $reason }।
+deed-photograph = { $who } ने { $round } के पीस { $piece } की एक तस्वीर जोड़ी।
 deed-decide = { $who } ने { $round } पर फ़ैसला किया: { $outcome }।
 deed-submit = { $who } ने { $item } ({ $kind }) का नमूना { $option } दिया।
 deed-approve = { $verdict ->
@@ -55,4 +57,5 @@ deed-translate = { $count ->
     [one] { $who } ने { $count } पाठ का { $language } में अनुवाद किया।
    *[other] { $who } ने { $count } पाठों का { $language } में अनुवाद किया।
 }
+deed-translate-message = { $who } ने { $item } पर { $kind } के एक संदेश के साथ { $language } में अनुवाद रखा।
 deed-erase = किसी का नाम, संदेश और फ़ोटो मिटाए गए। उनके हैश बने रहते हैं।

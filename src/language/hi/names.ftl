@@ -98,6 +98,12 @@ round-outcome-approved = मंज़ूर
 round-outcome-approved-with-changes = बदलाव के साथ मंज़ूर
 round-outcome-remake = फिर से बनाएँ
 round-outcome-cancelled = रद्द
+wash-before = धुलाई से पहले
+wash-after = धुलाई के बाद
+skip-absent = इस पीस में यह नहीं है
+skip-unfinished = अभी सिला नहीं है
+skip-damaged = पीस यहाँ खराब है
+skip-unclear = समझ नहीं आया कैसे नापें
 
 ## Acts in the ledger
 
@@ -113,10 +119,13 @@ act-thread-move = चर्चा आगे बढ़ी
 act-request-round = सैंपल राउंड माँगा
 act-round-move = सैंपल राउंड आगे बढ़ा
 act-measure = नाप लिया
+act-skip = छोड़ा गया बिंदु
+act-photograph = पीस की तस्वीर
 act-decide = सैंपल राउंड पर फ़ैसला
 act-submit = नमूना दिया गया
 act-approve = नमूने पर फ़ैसला
 act-seal = सैंपल सील
 act-sign = हस्ताक्षर
 act-translate = अनुवाद
+act-translate-message = संदेश का अनुवाद
 act-erase = निजी लेख मिटाया

@@ -72,7 +72,7 @@ rounds-newer-wait = आगे चलेंगे या नहीं, ब्र�
 rounds-newer-changes = देखें कि क्या बदला
 rounds-continue = रिवीज़न { $revision } के साथ जारी रखें
 rounds-restart = रिवीज़न { $revision } के साथ फिर शुरू करें
-rounds-restart-sure = यह राउंड रद्द होकर समाप्त होगा और वैसा ही रहेगा। इसमें जो नापा गया वह रखा जाएगा।
+rounds-restart-sure = यह राउंड रद्द होकर समाप्त होगा और वैसा ही रहेगा। इसमें जो नापा गया वह रखा जाएगा। वही पीस रिवीज़न { $revision } के साथ तुरंत फिर माँगे जाते हैं।
 rounds-restart-reason = रिवीज़न { $revision } के साथ फिर शुरू किया गया।
 
 ## Pieces and points
@@ -174,6 +174,12 @@ rounds-save-anyway = सही है: सहेजें
 rounds-back = पिछला
 rounds-next = अगला
 rounds-skip = छोड़ें
+rounds-skip-why = क्यों नहीं नापा?
+rounds-skip-later = बाद में: अगला बिंदु
+rounds-skipped = छोड़ा गया:
+rounds-state-spec = स्पेक के अनुसार
+rounds-state-is-spec = स्पेक के अंक
+rounds-measure-in = नापें:
 rounds-delete = मिटाएँ
 rounds-not-positive = नाप शून्य से ज़्यादा होना चाहिए।
 rounds-key-used = यह फ़ॉर्म पहले दूसरे नाप के साथ भेजा गया था। नाप फिर देखें, फिर सहेजें।
@@ -196,3 +202,46 @@ rounds-send-parcel = कूरियर और ट्रैकिंग नं�
 rounds-send-materials-missing = बताएँ कि पीस किससे बने हैं।
 rounds-materials = सामग्री
 rounds-parcel = भेजने का तरीका
+
+## Washing
+
+washes-title = धुलाई
+washes-what = धुलाई से पहले और बाद के नाप का बदलाव: (बाद − पहले) / पहले।
+washes-points = { $count ->
+    [one] { $count } बिंदु
+   *[other] हर बिंदु ({ $count })
+}
+
+## Photographs of pieces
+
+photographs-title = पीसों की तस्वीरें
+photographs-add = तस्वीरें जोड़ें
+photographs-add-button = जोड़ें
+photographs-missing = एक तस्वीर चुनें या खींचें।
+photographs-many = एक पीस की अधिकतम { $count } तस्वीरें होती हैं।
+
+## Every value side by side
+
+readings-title = सभी नाप साथ-साथ
+readings-state = पीसों की अवस्था
+readings-wrong = कुछ सहेजा नहीं गया। चिह्नित नाप देखें।
+readings-asks = अभी सहेजा नहीं गया। इन्हें फिर देखें:
+readings-look = अभी कुछ सहेजा नहीं गया। नाप देखें, फिर सहेजें।
+readings-save = सब सहेजें
+readings-empty = खाली किया गया खाना पुराना नाप बनाए रखता है।
+readings-paste-title = पेस्ट करें, या शीट खोलें
+readings-paste = स्प्रेडशीट या पत्र के नाप
+readings-paste-help = हर बिंदु की एक पंक्ति, शुरू में उसका अक्षर या नाम। पीसों के स्तंभों के ऊपर पीस का नंबर होता है, या वे क्रम से आते हैं।
+readings-file = या फ़ाइल: XLSX या CSV
+readings-first = बिना नंबर के स्तंभ यहाँ से शुरू
+readings-fill = खानों में भरें
+readings-nothing-pasted = नाप पेस्ट करें, या फ़ाइल चुनें।
+readings-filled = { $count ->
+    [one] { $count } नाप खाने में भरा गया।
+   *[other] { $count } नाप खानों में भरे गए।
+}
+readings-unknown = { $cell }: “{ $words }” इस चार्ट का बिंदु नहीं है, या पहले आ चुका है। इसके नाप छोड़ दिए गए।
+readings-unreadable = { $cell } में पढ़ने लायक अंक नहीं है: स्प्रेडशीट ने शायद उसे तारीख बना दिया।
+readings-no-points = कोई पंक्ति बिंदु के अक्षर या नाम से शुरू नहीं होती, और { $rows } पंक्तियाँ चार्ट के { $points } बिंदुओं के बराबर नहीं। नाप से पहले अक्षर लिखें।
+readings-columns = { $columns } स्तंभों में नाप हैं, और चुने गए से { $pieces } पीस हैं। हर स्तंभ के ऊपर पीस का नंबर लिखें।
+readings-twice = दो स्तंभ पीस { $piece } के हैं। एक ही रखें।

@@ -57,6 +57,12 @@ thread-photo-taken = { $when } को लिया गया
 
 thread-answer = आपका संदेश
 thread-send = भेजें
+thread-translated = { $language }, अनुवादक: { $who }
+thread-translate = इस संदेश का अनुवाद करें
+thread-translate-into = भाषा
+thread-translation = अनुवाद
+thread-translate-help = यह आपके नाम के साथ संदेश के नीचे रहता है। मान्य मूल संदेश ही है।
+thread-translate-button = संदेश के साथ रखें
 thread-refused = यह नहीं भेजा गया।
 thread-photos = फ़ोटो
 thread-photos-help = ज़्यादा से ज़्यादा { $count }, JPEG, PNG या WebP में। जगह और भेजने वाले की जानकारी नहीं रखी जाती।

@@ -1,6 +1,7 @@
 //! What is called what between a brand and its factories.
 
 use crate::exchange::ledger::Act;
+use crate::exchange::measuring::{Reason, Wash};
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::Agreement;
 use crate::exchange::{Role, Side, approval, round, thread};
@@ -125,6 +126,26 @@ impl Named for round::Outcome {
     }
 }
 
+impl Named for Wash {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Wash::Before => "wash-before",
+            Wash::After => "wash-after",
+        })
+    }
+}
+
+impl Named for Reason {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            Reason::Absent => "skip-absent",
+            Reason::Unfinished => "skip-unfinished",
+            Reason::Damaged => "skip-damaged",
+            Reason::Unclear => "skip-unclear",
+        })
+    }
+}
+
 impl Named for approval::Kind {
     fn name(&self, t: Text) -> Message {
         t.say(match self {
@@ -171,12 +192,15 @@ impl Named for Act {
             Act::RequestRound => "act-request-round",
             Act::RoundMove => "act-round-move",
             Act::Measure => "act-measure",
+            Act::Skip => "act-skip",
+            Act::Photograph => "act-photograph",
             Act::Decide => "act-decide",
             Act::Submit => "act-submit",
             Act::Approve => "act-approve",
             Act::Seal => "act-seal",
             Act::Sign => "act-sign",
             Act::Translate => "act-translate",
+            Act::TranslateMessage => "act-translate-message",
             Act::Erase => "act-erase",
         })
     }

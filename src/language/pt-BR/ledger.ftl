@@ -48,6 +48,8 @@ deed-measure-many = { $count ->
     [one] { $who } mediu { $count } valor em { $round }.
    *[other] { $who } mediu { $count } valores em { $round }.
 }
+deed-skip = { $who } deixou de medir { $item }, peça { $piece } de { $round }: { $reason }.
+deed-photograph = { $who } adicionou uma foto da peça { $piece } de { $round }.
 deed-decide = { $who } decidiu { $round }: { $outcome }.
 deed-submit = { $who } enviou a opção { $option } de { $item } ({ $kind }).
 deed-approve = { $verdict ->
@@ -62,4 +64,5 @@ deed-translate = { $count ->
     [one] { $who } traduziu { $count } texto para { $language }.
    *[other] { $who } traduziu { $count } textos para { $language }.
 }
+deed-translate-message = { $who } pôs uma tradução para { $language } ao lado de uma mensagem ({ $kind }, { $item }).
 deed-erase = O nome, as mensagens e as fotos de alguém foram apagados. Os hashes ficam.

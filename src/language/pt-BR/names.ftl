@@ -98,6 +98,12 @@ round-outcome-approved = aprovada
 round-outcome-approved-with-changes = aprovada com alterações
 round-outcome-remake = refazer
 round-outcome-cancelled = cancelada
+wash-before = Antes da lavagem
+wash-after = Depois da lavagem
+skip-absent = Esta peça não tem
+skip-unfinished = Ainda não costurado
+skip-damaged = A peça está danificada aqui
+skip-unclear = Não entendo como medir
 
 ## Acts in the ledger
 
@@ -113,10 +119,13 @@ act-thread-move = Conversa avançou
 act-request-round = Rodada de amostras pedida
 act-round-move = Rodada de amostras avançou
 act-measure = Medida tomada
+act-skip = Ponto deixado de fora
+act-photograph = Peça fotografada
 act-decide = Rodada de amostras decidida
 act-submit = Opção enviada
 act-approve = Opção decidida
 act-seal = Amostra lacrada
 act-sign = Assinado
 act-translate = Traduzido
+act-translate-message = Mensagem traduzida
 act-erase = Texto pessoal apagado

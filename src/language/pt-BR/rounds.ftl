@@ -78,7 +78,7 @@ rounds-newer-wait = A marca diz se elas continuam.
 rounds-newer-changes = Ver o que mudou
 rounds-continue = Continuar com a revisão { $revision }
 rounds-restart = Recomeçar com a revisão { $revision }
-rounds-restart-sure = Esta rodada termina cancelada, e assim fica. O que foi medido nela é guardado.
+rounds-restart-sure = Esta rodada termina cancelada, e assim fica. O que foi medido nela é guardado. As mesmas peças são pedidas de novo em seguida, com a revisão { $revision }.
 rounds-restart-reason = Recomeçada com a revisão { $revision }.
 
 ## Pieces and points
@@ -189,6 +189,12 @@ rounds-save-anyway = Está certo: salvar
 rounds-back = Voltar
 rounds-next = Próximo
 rounds-skip = Pular
+rounds-skip-why = Por que não foi medido?
+rounds-skip-later = Depois: próximo ponto
+rounds-skipped = Não medido:
+rounds-state-spec = Como diz a especificação
+rounds-state-is-spec = os números da especificação
+rounds-measure-in = Medir:
 rounds-delete = Apagar
 rounds-not-positive = Uma medida é maior que zero.
 rounds-key-used = Este formulário já foi enviado com outro valor. Confira o valor mais uma vez e salve.
@@ -211,3 +217,46 @@ rounds-send-parcel = Transportadora e código de rastreio
 rounds-send-materials-missing = Diga de que são feitas as peças.
 rounds-materials = Materiais
 rounds-parcel = Envio
+
+## Washing
+
+washes-title = Lavagem
+washes-what = Mudança do que foi medido antes e depois da lavagem: (depois − antes) / antes.
+washes-points = { $count ->
+    [one] { $count } ponto
+   *[other] Cada um dos { $count } pontos
+}
+
+## Photographs of pieces
+
+photographs-title = Fotos das peças
+photographs-add = Adicionar fotos
+photographs-add-button = Adicionar
+photographs-missing = Escolha ou tire uma foto.
+photographs-many = Uma peça tem no máximo { $count } fotos.
+
+## Every value side by side
+
+readings-title = Todos os valores lado a lado
+readings-state = Estado das peças
+readings-wrong = Nada foi salvo. Veja os valores marcados.
+readings-asks = Ainda não salvo. Veja de novo:
+readings-look = Nada foi salvo ainda. Veja os valores e depois salve.
+readings-save = Salvar tudo
+readings-empty = Um campo esvaziado mantém o valor que existe.
+readings-paste-title = Colar ou abrir uma planilha
+readings-paste = Valores de uma planilha ou de uma carta
+readings-paste-help = Uma linha para cada ponto, começando por sua letra ou nome. As colunas das peças têm o número da peça em cima, ou vêm em ordem.
+readings-file = Ou um arquivo: XLSX ou CSV
+readings-first = As colunas sem número começam com
+readings-fill = Pôr nos campos
+readings-nothing-pasted = Cole valores ou escolha um arquivo.
+readings-filled = { $count ->
+    [one] { $count } valor foi posto em seu campo.
+   *[other] { $count } valores foram postos em seus campos.
+}
+readings-unknown = { $cell }: “{ $words }” não é ponto desta tabela, ou já apareceu. Seus valores foram deixados de fora.
+readings-unreadable = { $cell } não tem número que se possa ler: a planilha pode ter feito dele uma data.
+readings-no-points = Nenhuma linha começa com a letra ou o nome de um ponto, e { $rows } linhas não são os { $points } pontos da tabela. Ponha as letras antes dos valores.
+readings-columns = { $columns } colunas têm valores, e há { $pieces } peças a partir da escolhida. Escreva o número da peça acima de cada coluna.
+readings-twice = Duas colunas são da peça { $piece }. Deixe só uma.

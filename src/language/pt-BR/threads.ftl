@@ -57,6 +57,12 @@ thread-photo-taken = tirada em { $when }
 
 thread-answer = Sua mensagem
 thread-send = Enviar
+thread-translated = { $language }, traduzido por { $who }
+thread-translate = Traduzir esta mensagem
+thread-translate-into = Idioma
+thread-translation = Tradução
+thread-translate-help = Fica abaixo da mensagem com o seu nome. O que vale é a própria mensagem.
+thread-translate-button = Pôr ao lado da mensagem
 thread-refused = Não foi enviado.
 thread-photos = Fotos
 thread-photos-help = Até { $count }, em JPEG, PNG ou WebP. Lugar e remetente da foto não são guardados.

@@ -41,6 +41,8 @@ deed-round-measured = { $who } ölçümü bitirdi: { $round }.
 deed-round-continue = { $who }, revizyon { $revision } olmasına rağmen devam etti: { $round }.
 deed-measure = { $who } ölçtü: { $item } { $value }, { $round }, numune { $piece }.
 deed-measure-many = { $who } { $count } değer ölçtü: { $round }.
+deed-skip = { $who } ölçmedi: { $item }, { $round }, numune { $piece }: { $reason }.
+deed-photograph = { $who } fotoğraf ekledi: { $round }, numune { $piece }.
 deed-decide = { $who } karar verdi, { $round }: { $outcome }.
 deed-submit = { $who } seçenek { $option } sundu: { $item } ({ $kind }).
 deed-approve = { $verdict ->
@@ -55,4 +57,5 @@ deed-translate = { $count ->
     [one] { $who } bir metni { $language } diline çevirdi.
    *[other] { $who } { $count } metni { $language } diline çevirdi.
 }
+deed-translate-message = { $who } bir mesajın yanına çeviri koydu ({ $language }): { $item }, { $kind }.
 deed-erase = Bir kişinin adı, mesajları ve fotoğrafları silindi. Özetleri kalır.

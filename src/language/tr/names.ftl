@@ -95,6 +95,12 @@ round-outcome-approved = onaylandı
 round-outcome-approved-with-changes = değişikliklerle onaylandı
 round-outcome-remake = yeniden yapılacak
 round-outcome-cancelled = iptal edildi
+wash-before = Yıkamadan önce
+wash-after = Yıkamadan sonra
+skip-absent = Bu numunede yok
+skip-unfinished = Henüz dikilmedi
+skip-damaged = Numune burada hasarlı
+skip-unclear = Nasıl ölçüleceğini anlamadım
 
 ## Acts in the ledger
 
@@ -110,10 +116,13 @@ act-thread-move = Konu ilerledi
 act-request-round = Numune turu istendi
 act-round-move = Numune turu ilerledi
 act-measure = Ölçü alındı
+act-skip = Ölçülmeyen nokta
+act-photograph = Numune fotoğrafı
 act-decide = Numune turu kararı
 act-submit = Seçenek sunuldu
 act-approve = Seçenek kararı
 act-seal = Numune mühürlendi
 act-sign = İmzalandı
 act-translate = Çevrildi
+act-translate-message = Mesaj çevirisi
 act-erase = Kişisel metin silindi

@@ -72,7 +72,7 @@ rounds-newer-wait = Sürüp sürmeyeceğini marka bildirir.
 rounds-newer-changes = Değişenlere bak
 rounds-continue = Revizyon { $revision } ile devam et
 rounds-restart = Revizyon { $revision } ile yeniden başla
-rounds-restart-sure = Bu tur iptal edilmiş olarak biter ve öyle kalır. İçinde ölçülenler saklanır.
+rounds-restart-sure = Bu tur iptal edilmiş olarak biter ve öyle kalır. İçinde ölçülenler saklanır. Aynı parçalar hemen revizyon { $revision } ile yeniden istenir.
 rounds-restart-reason = Revizyon { $revision } ile yeniden başlandı.
 
 ## Pieces and points
@@ -174,6 +174,12 @@ rounds-save-anyway = Doğru: kaydet
 rounds-back = Geri
 rounds-next = Sonraki
 rounds-skip = Atla
+rounds-skip-why = Neden ölçülmedi?
+rounds-skip-later = Sonra: sıradaki nokta
+rounds-skipped = Ölçülmedi:
+rounds-state-spec = Spesifikasyona göre
+rounds-state-is-spec = spesifikasyonun sayıları
+rounds-measure-in = Ölç:
 rounds-delete = Sil
 rounds-not-positive = Ölçü sıfırdan büyük olur.
 rounds-key-used = Bu form daha önce başka bir değerle gönderildi. Değere bir daha bakın, sonra kaydedin.
@@ -196,3 +202,46 @@ rounds-send-parcel = Kargo firması ve takip numarası
 rounds-send-materials-missing = Numunelerin neyden yapıldığını yazın.
 rounds-materials = Malzeme
 rounds-parcel = Gönderi
+
+## Washing
+
+washes-title = Yıkama
+washes-what = Yıkamadan önce ve sonra ölçülenin değişimi: (sonra − önce) / önce.
+washes-points = { $count ->
+    [one] { $count } nokta
+   *[other] Her nokta ({ $count })
+}
+
+## Photographs of pieces
+
+photographs-title = Numunelerin fotoğrafları
+photographs-add = Fotoğraf ekle
+photographs-add-button = Ekle
+photographs-missing = Bir fotoğraf seçin ya da çekin.
+photographs-many = Bir numunenin en çok { $count } fotoğrafı olur.
+
+## Every value side by side
+
+readings-title = Tüm ölçüler yan yana
+readings-state = Numunelerin durumu
+readings-wrong = Hiçbir şey kaydedilmedi. İşaretli değerlere bakın.
+readings-asks = Henüz kaydedilmedi. Bunlara yeniden bakın:
+readings-look = Henüz hiçbir şey kaydedilmedi. Değerlere bakın, sonra kaydedin.
+readings-save = Tümünü kaydet
+readings-empty = Boşaltılan alan, var olan değeri korur.
+readings-paste-title = Yapıştır ya da tablo aç
+readings-paste = Bir tablodan ya da mektuptan değerler
+readings-paste-help = Her nokta için bir satır, harfi ya da adıyla başlar. Numune sütunlarının üstünde numunenin numarası durur, ya da sırayla gelirler.
+readings-file = Ya da bir dosya: XLSX veya CSV
+readings-first = Numarasız sütunlar şununla başlar
+readings-fill = Alanlara koy
+readings-nothing-pasted = Değer yapıştırın ya da bir dosya seçin.
+readings-filled = { $count ->
+    [one] { $count } değer alanına kondu.
+   *[other] { $count } değer alanlarına kondu.
+}
+readings-unknown = { $cell }: “{ $words }” bu tablonun noktası değil ya da daha önce geçti. Değerleri alınmadı.
+readings-unreadable = { $cell } okunabilir bir sayı içermiyor: tablo programı onu tarihe çevirmiş olabilir.
+readings-no-points = Hiçbir satır bir noktanın harfi ya da adıyla başlamıyor ve { $rows } satır, tablonun { $points } noktasına uymuyor. Değerlerin önüne harfleri yazın.
+readings-columns = { $columns } sütunda değer var, seçilenden başlayarak { $pieces } numune var. Her sütunun üstüne numunenin numarasını yazın.
+readings-twice = İki sütun da { $piece } numaralı numunenin. Birini bırakın.

@@ -57,6 +57,12 @@ thread-photo-taken = çekim: { $when }
 
 thread-answer = Mesajınız
 thread-send = Gönder
+thread-translated = { $language }, çeviren: { $who }
+thread-translate = Bu mesajı çevir
+thread-translate-into = Dil
+thread-translation = Çeviri
+thread-translate-help = Çeviri, adınızla birlikte mesajın altında durur. Geçerli olan mesajın kendisidir.
+thread-translate-button = Mesajın yanına koy
 thread-refused = Gönderilmedi.
 thread-photos = Fotoğraflar
 thread-photos-help = En çok { $count } adet, JPEG, PNG ya da WebP. Yer ve gönderen bilgisi saklanmaz.

@@ -41,6 +41,8 @@ deed-round-measured = { $who } đã đo xong { $round }.
 deed-round-continue = { $who } tiếp tục { $round } dù đã có phiên bản { $revision }.
 deed-measure = { $who } đã đo { $value } ở { $item }, chiếc { $piece } của { $round }.
 deed-measure-many = { $who } đã đo { $count } số đo trong { $round }.
+deed-skip = { $who } không đo { $item }, chiếc { $piece } của { $round }: { $reason }.
+deed-photograph = { $who } đã thêm ảnh chiếc { $piece } của { $round }.
 deed-decide = { $who } đã quyết định { $round }: { $outcome }.
 deed-submit = { $who } đã gửi mẫu { $option } của { $item } ({ $kind }).
 deed-approve = { $verdict ->
@@ -54,4 +56,5 @@ deed-sign-seal = { $who } đã ký niêm phong của { $round }.
 deed-translate = { $count ->
    *[other] { $who } đã dịch { $count } đoạn sang { $language }.
 }
+deed-translate-message = { $who } đã đặt bản dịch sang { $language } bên cạnh một tin nhắn trong { $kind } về { $item }.
 deed-erase = Tên, tin nhắn và ảnh của một người đã bị xóa. Mã băm vẫn còn.

@@ -95,6 +95,12 @@ round-outcome-approved = duyệt
 round-outcome-approved-with-changes = duyệt kèm sửa đổi
 round-outcome-remake = làm lại
 round-outcome-cancelled = hủy
+wash-before = Trước khi giặt
+wash-after = Sau khi giặt
+skip-absent = Chiếc này không có phần đó
+skip-unfinished = Chưa may
+skip-damaged = Chiếc mẫu bị hỏng ở đây
+skip-unclear = Tôi không hiểu cách đo
 
 ## Acts in the ledger
 
@@ -110,10 +116,13 @@ act-thread-move = Cập nhật mục trao đổi
 act-request-round = Yêu cầu đợt mẫu
 act-round-move = Cập nhật đợt mẫu
 act-measure = Đã đo
+act-skip = Điểm không đo
+act-photograph = Ảnh chiếc mẫu
 act-decide = Đã quyết định đợt mẫu
 act-submit = Đã gửi mẫu duyệt
 act-approve = Đã quyết định mẫu duyệt
 act-seal = Đã niêm phong mẫu
 act-sign = Đã ký
 act-translate = Đã dịch
+act-translate-message = Bản dịch tin nhắn
 act-erase = Đã xóa nội dung cá nhân

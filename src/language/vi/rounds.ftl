@@ -72,7 +72,7 @@ rounds-newer-wait = Nhãn hàng sẽ cho biết có làm tiếp không.
 rounds-newer-changes = Xem thay đổi
 rounds-continue = Tiếp tục với phiên bản { $revision }
 rounds-restart = Làm lại theo phiên bản { $revision }
-rounds-restart-sure = Vòng mẫu này kết thúc là đã hủy và giữ nguyên như vậy. Những gì đã đo trong vòng được giữ lại.
+rounds-restart-sure = Vòng mẫu này kết thúc là đã hủy và giữ nguyên như vậy. Những gì đã đo trong vòng được giữ lại. Các mẫu như vậy được yêu cầu lại ngay theo phiên bản { $revision }.
 rounds-restart-reason = Đã làm lại theo phiên bản { $revision }.
 
 ## Pieces and points
@@ -174,6 +174,12 @@ rounds-save-anyway = Đúng rồi: lưu
 rounds-back = Trước
 rounds-next = Tiếp
 rounds-skip = Bỏ qua
+rounds-skip-why = Vì sao không đo?
+rounds-skip-later = Để sau: điểm tiếp theo
+rounds-skipped = Không đo:
+rounds-state-spec = Theo quy cách
+rounds-state-is-spec = số liệu của quy cách
+rounds-measure-in = Đo:
 rounds-delete = Xóa
 rounds-not-positive = Số đo phải lớn hơn 0.
 rounds-key-used = Biểu mẫu này đã gửi trước đó với số khác. Hãy xem lại số đo rồi lưu.
@@ -196,3 +202,44 @@ rounds-send-parcel = Hãng chuyển phát và mã vận đơn
 rounds-send-materials-missing = Hãy ghi mẫu may bằng gì.
 rounds-materials = Nguyên phụ liệu
 rounds-parcel = Gửi bằng
+
+## Washing
+
+washes-title = Giặt
+washes-what = Thay đổi giữa số đo trước và sau khi giặt: (sau − trước) / trước.
+washes-points = { $count ->
+   *[other] Từng điểm ({ $count })
+}
+
+## Photographs of pieces
+
+photographs-title = Ảnh các chiếc mẫu
+photographs-add = Thêm ảnh
+photographs-add-button = Thêm
+photographs-missing = Hãy chọn hoặc chụp một ảnh.
+photographs-many = Mỗi chiếc có nhiều nhất { $count } ảnh.
+
+## Every value side by side
+
+readings-title = Tất cả số đo cạnh nhau
+readings-state = Trạng thái của các chiếc mẫu
+readings-wrong = Chưa lưu gì cả. Hãy xem các giá trị được đánh dấu.
+readings-asks = Chưa lưu. Hãy xem lại:
+readings-look = Chưa lưu gì cả. Hãy xem các giá trị rồi lưu.
+readings-save = Lưu tất cả
+readings-empty = Ô để trống giữ nguyên giá trị đã có.
+readings-paste-title = Dán hoặc mở bảng tính
+readings-paste = Giá trị từ bảng tính hoặc thư
+readings-paste-help = Mỗi điểm một hàng, bắt đầu bằng chữ cái hoặc tên. Cột của mỗi chiếc có số của chiếc ở trên, hoặc theo thứ tự.
+readings-file = Hoặc một tệp: XLSX hoặc CSV
+readings-first = Các cột không có số bắt đầu từ
+readings-fill = Điền vào các ô
+readings-nothing-pasted = Hãy dán giá trị hoặc chọn một tệp.
+readings-filled = { $count ->
+   *[other] Đã điền { $count } giá trị vào các ô.
+}
+readings-unknown = { $cell }: “{ $words }” không phải là điểm của bảng này, hoặc đã có trước đó. Giá trị của hàng này bị bỏ qua.
+readings-unreadable = { $cell } không chứa số đọc được: bảng tính có thể đã đổi nó thành ngày tháng.
+readings-no-points = Không hàng nào bắt đầu bằng chữ cái hoặc tên của một điểm, và { $rows } hàng không khớp { $points } điểm của bảng. Hãy ghi chữ cái trước giá trị.
+readings-columns = Có { $columns } cột giá trị, còn từ chiếc đã chọn chỉ có { $pieces } chiếc. Hãy ghi số của chiếc trên mỗi cột.
+readings-twice = Hai cột đều là của chiếc { $piece }. Chỉ để lại một cột.

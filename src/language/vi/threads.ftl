@@ -57,6 +57,12 @@ thread-photo-taken = chụp lúc { $when }
 
 thread-answer = Tin nhắn của bạn
 thread-send = Gửi
+thread-translated = { $language }, { $who } dịch
+thread-translate = Dịch tin nhắn này
+thread-translate-into = Ngôn ngữ
+thread-translation = Bản dịch
+thread-translate-help = Bản dịch nằm dưới tin nhắn cùng tên của bạn. Tin nhắn gốc mới có giá trị.
+thread-translate-button = Đặt bên cạnh tin nhắn
 thread-refused = Chưa gửi được.
 thread-photos = Ảnh
 thread-photos-help = Tối đa { $count } ảnh, dạng JPEG, PNG hoặc WebP. Không lưu nơi chụp và người gửi.

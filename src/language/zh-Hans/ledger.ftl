@@ -41,6 +41,8 @@ deed-round-measured = { $who } 完成{ $round }的测量。
 deed-round-continue = { $who } 在已有第 { $revision } 版的情况下继续{ $round }。
 deed-measure = { $who } 测量 { $item }：{ $value }，{ $round }第 { $piece } 件。
 deed-measure-many = { $who } 在{ $round }测量了 { $count } 个数值。
+deed-skip = { $who } 未量 { $item }，{ $round }第 { $piece } 件：{ $reason }。
+deed-photograph = { $who } 添加了{ $round }第 { $piece } 件的照片。
 deed-decide = { $who } 对{ $round }作出决定：{ $outcome }。
 deed-submit = { $who } 为 { $item }（{ $kind }）提交了样品 { $option }。
 deed-approve = { $verdict ->
@@ -54,4 +56,5 @@ deed-sign-seal = { $who } 签署了{ $round }的封样。
 deed-translate = { $count ->
    *[other] { $who } 把 { $count } 处文字译成了{ $language }。
 }
+deed-translate-message = { $who } 为“{ $item }”的{ $kind }中的一条消息附上了译文（{ $language }）。
 deed-erase = 某人的姓名、留言和照片已删除。其哈希值保留。

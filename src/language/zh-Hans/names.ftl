@@ -95,6 +95,12 @@ round-outcome-approved = 批准
 round-outcome-approved-with-changes = 修改后批准
 round-outcome-remake = 重做
 round-outcome-cancelled = 取消
+wash-before = 水洗前
+wash-after = 水洗后
+skip-absent = 这件没有此部位
+skip-unfinished = 尚未缝制
+skip-damaged = 此处有破损
+skip-unclear = 不明白怎么量
 
 ## Acts in the ledger
 
@@ -110,10 +116,13 @@ act-thread-move = 讨论有进展
 act-request-round = 要求样衣
 act-round-move = 样衣有进展
 act-measure = 已测量
+act-skip = 漏量说明
+act-photograph = 样衣照片
 act-decide = 样衣已决定
 act-submit = 已提交样品
 act-approve = 样品已决定
 act-seal = 已封样
 act-sign = 已签字
 act-translate = 已翻译
+act-translate-message = 消息译文
 act-erase = 个人文字已删除

@@ -72,7 +72,7 @@ rounds-newer-wait = 是否继续由品牌方决定。
 rounds-newer-changes = 查看变更
 rounds-continue = 继续按第 { $revision } 版
 rounds-restart = 按第 { $revision } 版重新开始
-rounds-restart-sure = 本轮样衣以取消结束，并保持如此。其中量过的数值会保留。
+rounds-restart-sure = 本轮样衣以取消结束，并保持如此。其中量过的数值会保留。随即按第 { $revision } 版要求制作同样的样衣。
 rounds-restart-reason = 已按第 { $revision } 版重新开始。
 
 ## Pieces and points
@@ -174,6 +174,12 @@ rounds-save-anyway = 数值无误：保存
 rounds-back = 上一个
 rounds-next = 下一个
 rounds-skip = 跳过
+rounds-skip-why = 为什么不量？
+rounds-skip-later = 稍后再量：下一点
+rounds-skipped = 未量：
+rounds-state-spec = 按规格
+rounds-state-is-spec = 规格数值
+rounds-measure-in = 测量：
 rounds-delete = 删除
 rounds-not-positive = 测量值必须大于零。
 rounds-key-used = 此表单之前已用另一数值发送过。请再核对数值，然后保存。
@@ -196,3 +202,44 @@ rounds-send-parcel = 快递公司和单号
 rounds-send-materials-missing = 请写明样衣用的是什么材料。
 rounds-materials = 材料
 rounds-parcel = 寄送方式
+
+## Washing
+
+washes-title = 水洗
+washes-what = 水洗前后测量值的变化：（水洗后 − 水洗前）/ 水洗前。
+washes-points = { $count ->
+   *[other] 每个部位（{ $count }）
+}
+
+## Photographs of pieces
+
+photographs-title = 样衣照片
+photographs-add = 添加照片
+photographs-add-button = 添加
+photographs-missing = 请选择或拍摄照片。
+photographs-many = 每件最多 { $count } 张照片。
+
+## Every value side by side
+
+readings-title = 并排填写全部数值
+readings-state = 样衣状态
+readings-wrong = 没有保存任何内容。请查看标出的数值。
+readings-asks = 尚未保存。请再看一下：
+readings-look = 尚未保存。请核对数值后再保存。
+readings-save = 全部保存
+readings-empty = 清空的格子保留原有数值。
+readings-paste-title = 粘贴或打开表格
+readings-paste = 来自表格或信件的数值
+readings-paste-help = 每个部位一行，以字母或名称开头。各件的列上方写件号，或按顺序排列。
+readings-file = 或文件：XLSX 或 CSV
+readings-first = 没有件号的列从哪一件开始
+readings-fill = 填入格子
+readings-nothing-pasted = 请粘贴数值或选择文件。
+readings-filled = { $count ->
+   *[other] 已填入 { $count } 个数值。
+}
+readings-unknown = { $cell }：“{ $words }”不是此尺寸表的部位，或已出现过。其数值未填入。
+readings-unreadable = { $cell } 中没有可读的数字：表格可能把它变成了日期。
+readings-no-points = 没有一行以部位的字母或名称开头，而且 { $rows } 行与尺寸表的 { $points } 个部位不符。请在数值前写上字母。
+readings-columns = 有 { $columns } 列数值，而从所选件起只有 { $pieces } 件。请在每列上方写上件号。
+readings-twice = 有两列都是第 { $piece } 件。请只留一列。

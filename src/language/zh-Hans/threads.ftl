@@ -57,6 +57,12 @@ thread-photo-taken = 拍摄于 { $when }
 
 thread-answer = 你的留言
 thread-send = 发送
+thread-translated = { $language }，{ $who } 翻译
+thread-translate = 翻译此消息
+thread-translate-into = 语言
+thread-translation = 译文
+thread-translate-help = 译文连同您的名字显示在消息下方。以原消息为准。
+thread-translate-button = 附在消息旁
 thread-refused = 未发送。
 thread-photos = 照片
 thread-photos-help = 最多 { $count } 张，JPEG、PNG 或 WebP。不保留拍摄地点和发送人信息。

@@ -54,8 +54,12 @@ fn is_number(value: &str) -> bool {
 ///
 /// Errors: what goes beyond the limits of a sheet; `Nothing`; `Broken` when a quote is never closed.
 pub fn read(text: &str) -> Result<Sheet, NotASheet> {
+    parted_by(separator(text.trim_start_matches('\u{feff}')), text)
+}
+
+/// The same of a text whose separator is known.
+pub fn parted_by(separator: Separator, text: &str) -> Result<Sheet, NotASheet> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let separator = separator(text);
     let mut sheet = Sheet::default();
     let mut count = 0;
     let mut put = |place: Place, value: &str| {

@@ -35,6 +35,28 @@ struct MeasurementRow {
     side: String,
     at: String,
     key: String,
+    wash: Option<String>,
+}
+
+#[derive(FromRow, Serialize, PartialEq)]
+struct SkipRow {
+    round: String,
+    seq: i64,
+    piece: String,
+    point: String,
+    reason: String,
+    person: String,
+    side: String,
+    at: String,
+    key: String,
+}
+
+#[derive(FromRow, Serialize, PartialEq)]
+struct PhotoRow {
+    person: String,
+    side: String,
+    at: String,
+    photo_hash: String,
 }
 
 #[derive(FromRow, Serialize, PartialEq)]
@@ -100,7 +122,7 @@ impl OfStyle<'_> {
         let kept = self
             .kept(
                 "SELECT 'measurement ' || m.id AS what, m.round, m.seq, m.piece, m.point, m.nm, \
-                 m.unit, m.person, m.side, m.at, m.key FROM measurement m \
+                 m.unit, m.person, m.side, m.at, m.key, m.wash FROM measurement m \
                  JOIN round r ON r.id = m.round WHERE r.style = $1 ORDER BY m.round, m.seq",
             )
             .await?;
@@ -119,8 +141,62 @@ impl OfStyle<'_> {
                 side: side(entry),
                 at: at(entry),
                 key: id(entry, "key"),
+                wash: entry.ids.get("wash").cloned(),
             };
             (format!("measurement {}", id(entry, "measurement")), row)
+        });
+        let told = told.collect();
+        self.hold(kept, told);
+        Ok(())
+    }
+
+    pub(super) async fn skips(&mut self) -> Result<(), StoreError> {
+        let kept = self
+            .kept(
+                "SELECT 'skip ' || k.id AS what, k.round, k.seq, k.piece, k.point, k.reason, \
+                 k.person, k.side, k.at, k.key FROM skip k \
+                 JOIN round r ON r.id = k.round WHERE r.style = $1 ORDER BY k.round, k.seq",
+            )
+            .await?;
+        let mut counts = BTreeMap::new();
+        let told = self.told(Act::Skip).map(|entry| {
+            let round = id(entry, "round");
+            let row = SkipRow {
+                seq: next(&mut counts, &round),
+                round,
+                piece: id(entry, "piece"),
+                point: id(entry, "point"),
+                reason: id(entry, "reason"),
+                person: person(entry),
+                side: side(entry),
+                at: at(entry),
+                key: id(entry, "key"),
+            };
+            (format!("skip {}", id(entry, "skip")), row)
+        });
+        let told = told.collect();
+        self.hold(kept, told);
+        Ok(())
+    }
+
+    pub(super) async fn piece_photos(&mut self) -> Result<(), StoreError> {
+        let kept = self
+            .kept(
+                "SELECT 'photograph ' || CAST(h.seq AS TEXT) || ' of piece ' || h.piece AS what, \
+                 h.person, h.side, h.at, h.photo_hash FROM piece_photo h \
+                 JOIN piece p ON p.id = h.piece JOIN round r ON r.id = p.round \
+                 WHERE r.style = $1 ORDER BY h.piece, h.seq",
+            )
+            .await?;
+        let told = self.told(Act::Photograph).map(|entry| {
+            let row = PhotoRow {
+                person: person(entry),
+                side: side(entry),
+                at: at(entry),
+                photo_hash: hash(entry, "photo"),
+            };
+            let (seq, piece) = (id(entry, "seq"), id(entry, "piece"));
+            (format!("photograph {seq} of piece {piece}"), row)
         });
         let told = told.collect();
         self.hold(kept, told);

@@ -41,6 +41,16 @@ struct PhotoRow {
     photo_hash: String,
 }
 
+#[derive(FromRow, Serialize, PartialEq)]
+struct TranslationRow {
+    message: String,
+    language: String,
+    person: String,
+    side: String,
+    at: String,
+    text_hash: String,
+}
+
 impl OfStyle<'_> {
     pub(super) async fn threads(&mut self) -> Result<(), StoreError> {
         let kept = self
@@ -128,6 +138,32 @@ impl OfStyle<'_> {
         }
         self.hold(kept, told);
         self.hold(photos, told_photos);
+        Ok(())
+    }
+
+    pub(super) async fn message_translations(&mut self) -> Result<(), StoreError> {
+        let kept = self
+            .kept(
+                "SELECT 'translation ' || r.id || ' of a message' AS what, r.message, r.language, \
+                 r.person, r.side, r.at, r.text_hash FROM message_translation r \
+                 JOIN message m ON m.id = r.message JOIN thread t ON t.id = m.thread \
+                 WHERE t.style = $1 ORDER BY r.at, r.id",
+            )
+            .await?;
+        let told = self.told(Act::TranslateMessage).map(|entry| {
+            let row = TranslationRow {
+                message: id(entry, "translated"),
+                language: id(entry, "language"),
+                person: person(entry),
+                side: side(entry),
+                at: at(entry),
+                text_hash: hash(entry, "text"),
+            };
+            let what = format!("translation {} of a message", id(entry, "translation"));
+            (what, row)
+        });
+        let told = told.collect();
+        self.hold(kept, told);
         Ok(())
     }
 }

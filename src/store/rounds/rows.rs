@@ -4,11 +4,13 @@ use std::collections::BTreeMap;
 
 use super::{Decision, Measured, Piece, Round};
 use crate::access::Side;
+use crate::exchange::measuring::Wash;
 use crate::exchange::round::{Kind, Materials, Outcome, State};
 use crate::spec::{
     Digest, ItemId, Length, MeasurementId, OrgId, PieceId, RevisionId, RoundId, StyleId, Time, Unit,
 };
 use crate::store::act::{StyleAct, number};
+use crate::store::pieces::skips_of;
 use crate::store::{Dispatch, Read, Store, StoreError, values};
 
 #[derive(sqlx::FromRow)]
@@ -45,6 +47,7 @@ struct MeasuredRow {
     nm: i64,
     unit: Unit,
     side: Side,
+    wash: Option<Wash>,
     person: Option<String>,
     at: Time,
 }
@@ -88,7 +91,7 @@ pub(in crate::store) async fn rounds_in(
         .await?;
     let measured: Vec<MeasuredRow> = db
         .all(
-            "SELECT m.id, m.round, m.piece, m.point, m.nm, m.unit, m.side, \
+            "SELECT m.id, m.round, m.piece, m.point, m.nm, m.unit, m.side, m.wash, \
              n.content AS person, m.at FROM measurement m JOIN round r ON r.id = m.round \
              LEFT JOIN private_text n ON n.person = m.person AND n.kind = 'name' \
              WHERE r.style = $1 AND (CAST($2 AS TEXT) IS NULL OR r.org = $2) \
@@ -111,10 +114,12 @@ pub(in crate::store) async fn rounds_in(
             value: Length::nm(row.nm),
             unit: row.unit,
             side: row.side,
+            wash: row.wash,
             person: row.person,
             at: row.at,
         });
     }
+    let mut skipped_of = skips_of(db, style, tenant).await?;
     let mut rounds = Vec::with_capacity(rows.len());
     for row in rows {
         let decision = match (row.outcome, row.decided_at, row.reason_hash) {
@@ -147,6 +152,7 @@ pub(in crate::store) async fn rounds_in(
             frozen: store.thaw(db, &row.revision_id, &row.digest).await?,
             pieces: pieces_of.remove(&row.id).unwrap_or_default(),
             measurements: measured_of.remove(&row.id).unwrap_or_default(),
+            skips: skipped_of.remove(&row.id).unwrap_or_default(),
             id: row.id,
             kind: row.kind,
             state: row.state,

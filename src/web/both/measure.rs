@@ -4,8 +4,8 @@
 //! a page of its own; the script moves between them, so that measuring goes on without a connection.
 
 mod picture;
-
-use std::collections::BTreeMap;
+mod place;
+mod save;
 
 use askama::Template;
 use axum::Json;
@@ -14,14 +14,13 @@ use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::IntoResponse;
 use serde_json::json;
 
-use crate::access::{Side, act};
-use crate::exchange::round::{Kind, may_measure};
+use crate::access::act;
+use crate::exchange::measuring::{Reason, Wash, may_measure};
+use crate::exchange::round::Kind;
 use crate::language::{Beside, Message, Text};
-use crate::sample::ask::{Ask, Slip, asks};
-use crate::sample::deviation::columns;
 use crate::spec::document::{Basis, HowToMeasure, Point};
-use crate::spec::{Entered, ItemId, Length, PersonId, RoundId, Unit};
-use crate::store::{NewMeasurement, Piece, Round};
+use crate::spec::{ItemId, PersonId, RoundId, Unit};
+use crate::store::{Piece, Round};
 use crate::web::App;
 use crate::web::figures::Figures;
 use crate::web::form::Form;
@@ -32,6 +31,10 @@ use crate::web::problem::Problem;
 
 use super::round::address;
 use picture::Picture;
+use place::{At, Place};
+pub use place::{points, state};
+use save::Unsaved;
+pub use save::{questions, read, sentence};
 
 #[derive(Template)]
 #[template(path = "both/measure.html")]
@@ -46,6 +49,10 @@ struct MeasurePage {
     number: u32,
     piece: PieceLink,
     pieces: Vec<PieceLink>,
+    /// The state that the spec's numbers hold for, and the other one.
+    states: [StateLink; 2],
+    /// A point can be left out with a reason.
+    skips: bool,
     unit: Unit,
     /// The decimal sign of the revision.
     sign: char,
@@ -58,8 +65,15 @@ struct PieceLink {
     href: String,
     number: u32,
     size: String,
-    /// Values that the reader's side has not measured.
+    /// Points that the reader's side has neither measured nor left out with a reason.
     missing: usize,
+}
+
+/// To the same piece in this state.
+struct StateLink {
+    name: String,
+    href: String,
+    current: bool,
 }
 
 /// One point's page.
@@ -89,22 +103,11 @@ struct PointForm {
     ask: Option<String>,
     /// Why no value is taken.
     locked: Option<String>,
+    /// Why the reader's side left it out.
+    skipped: Option<Reason>,
     /// The point before, if there is one, and the way on without measuring.
     back: Option<(ItemId, String)>,
-    skip: (Option<ItemId>, String),
-}
-
-/// Which point of which piece; the first that is missing, when it is not said.
-#[derive(serde::Deserialize)]
-pub struct Place {
-    piece: Option<String>,
-    point: Option<String>,
-}
-
-/// What was sent and not saved, with the reason.
-enum Unsaved {
-    Error(String),
-    Ask(String),
+    next: (Option<ItemId>, String),
 }
 
 pub async fn show(
@@ -114,8 +117,8 @@ pub async fn show(
     Query(place): Query<Place>,
 ) -> Answer {
     let round = round_of(&may, &app, round).await?;
-    let (piece, point) = find(&round, &place, may.permit.side())?;
-    page(&measure(&may, &app, &round, piece, point))
+    let at = At::find(&round, may.permit.side(), &place)?;
+    page(&measure(&may, &app, &at))
 }
 
 pub async fn submit(
@@ -127,12 +130,16 @@ pub async fn submit(
     form: Form,
 ) -> Answer {
     let round = round_of(&may, &app, round).await?;
-    let (piece, point) = find(&round, &place, may.permit.side())?;
+    let at = At::find(&round, may.permit.side(), &place)?;
     let script = headers
         .get(header::ACCEPT)
         .is_some_and(|accept| accept.as_bytes().starts_with(b"application/json"));
-    let next = after(&may, &round, piece, point).1;
-    match save(&may, &app, &round, piece, point, &form).await? {
+    let next = at.after(may.permit.style(), at.point).1;
+    let saved = match form.fields.text("skip") {
+        "" => save::value(&may, &app, &at, &form).await?,
+        reason => save::skip(&may, &app, &at, reason, &form).await?,
+    };
+    match saved {
         Ok(()) if script => Ok(Json(json!({ "next": next })).into_response()),
         Ok(()) => go(&next),
         Err(unsaved) if script => {
@@ -144,7 +151,7 @@ pub async fn submit(
             Ok((StatusCode::UNPROCESSABLE_ENTITY, said).into_response())
         }
         Err(unsaved) => {
-            let mut again = measure(&may, &app, &round, piece, point);
+            let mut again = measure(&may, &app, &at);
             let shown = again.points.iter_mut().find(|form| form.current);
             if let Some(shown) = shown {
                 shown.typed = form.fields.text("value").to_owned();
@@ -158,108 +165,8 @@ pub async fn submit(
     }
 }
 
-/// Saves one value, or says why not yet.
-async fn save(
-    may: &MayOn<act::Measure>,
-    app: &App,
-    round: &Round,
-    piece: &Piece,
-    point: &Point,
-    form: &Form,
-) -> Result<Result<(), Unsaved>, Problem> {
-    let t = may.who.t;
-    let typed = form.fields.text("value");
-    let key = form.fields.text("key");
-    if key.is_empty() || key.len() > 64 {
-        return Err(Problem::BadForm);
-    }
-    let entered = match Entered::read(typed, round.frozen.chart.unit) {
-        Ok(entered) if entered.nm.is_positive() => entered,
-        Ok(_) => {
-            let sentence = t.say("rounds-not-positive").to_string();
-            return Ok(Err(Unsaved::Error(sentence)));
-        }
-        Err(why) => {
-            let sentence = t.not_a_length(why, typed).to_string();
-            return Ok(Err(Unsaved::Error(sentence)));
-        }
-    };
-    let mut values = round.values(&piece.id, Some(may.permit.side()));
-    let before = values.insert(point.id.clone(), entered.nm);
-    // Once answered, for just this value, the question is not put again.
-    if form.fields.text("anyway") != typed
-        && let Some(ask) = question(round, piece, point, &values)
-    {
-        let sentence = sentence(t, round, ask, entered.nm, point);
-        return Ok(Err(Unsaved::Ask(sentence)));
-    }
-    if before == Some(entered.nm) {
-        return Ok(Ok(()));
-    }
-    let new = NewMeasurement {
-        piece: piece.id.clone(),
-        point: point.id.clone(),
-        value: entered.nm,
-        unit: entered.unit,
-        key: key.to_owned(),
-    };
-    let kept = app.store.measure(&may.permit, &round.id, &[new]).await?;
-    if !kept.refused.is_empty() {
-        let sentence = t.say("rounds-key-used").to_string();
-        return Ok(Err(Unsaved::Error(sentence)));
-    }
-    Ok(Ok(()))
-}
-
-/// What to ask before this value of the piece is saved: about the value itself, and once the piece
-/// is complete about the piece as a whole.
-fn question(
-    round: &Round,
-    piece: &Piece,
-    point: &Point,
-    values: &BTreeMap<ItemId, Length>,
-) -> Option<Ask> {
-    let columns = columns(&round.frozen.spec, &round.frozen.chart);
-    let complete = columns
-        .get(&piece.size)?
-        .keys()
-        .all(|id| values.contains_key(id));
-    asks(&columns, &piece.size, values)
-        .into_iter()
-        .find(|ask| match ask {
-            Ask::Slip { point: about, .. } => *about == point.id,
-            Ask::OtherSize { .. } | Ask::Copied => complete,
-        })
-}
-
-fn sentence(t: Text, round: &Round, ask: Ask, value: Length, point: &Point) -> String {
-    let figures = Figures::of(&round.frozen);
-    let said = match ask {
-        Ask::Slip { slip, .. } => {
-            let step = round.frozen.chart.row(&point.id).map(|row| row.step);
-            let value = figures.value(value, step.unwrap_or_default());
-            t.say(match slip {
-                Slip::Doubled => "rounds-ask-doubled",
-                Slip::Halved => "rounds-ask-halved",
-                Slip::CmAsInch => "rounds-ask-cm-as-inch",
-                Slip::InchAsCm => "rounds-ask-inch-as-cm",
-                Slip::TenTimes => "rounds-ask-ten-times",
-                Slip::Tenth => "rounds-ask-tenth",
-            })
-            .with("value", format!("{value} {}", figures.unit.symbol()))
-        }
-        Ask::OtherSize { size } => {
-            let code = round.frozen.spec.size(&size).map(|size| size.code.as_str());
-            t.say("rounds-ask-other-size")
-                .with("size", code.unwrap_or_default())
-        }
-        Ask::Copied => t.say("rounds-ask-copied"),
-    };
-    said.to_string()
-}
-
 /// The round, if values of the reader's side can be taken at all.
-async fn round_of(may: &MayOn<act::Measure>, app: &App, id: String) -> Result<Round, Problem> {
+pub async fn round_of(may: &MayOn<act::Measure>, app: &App, id: String) -> Result<Round, Problem> {
     let reader = may.permit.also::<act::Read>()?;
     let round = app.store.round(&reader, &RoundId::new(id)).await?;
     may_measure(round.state, may.permit.side(), true)
@@ -267,90 +174,15 @@ async fn round_of(may: &MayOn<act::Measure>, app: &App, id: String) -> Result<Ro
     Ok(round)
 }
 
-/// The points that the frozen chart has a line for.
-fn points(round: &Round) -> impl Iterator<Item = &Point> {
-    let chart = &round.frozen.chart;
-    let points = round.frozen.spec.points.points.iter();
-    points.filter(|point| chart.row(&point.id).is_some())
-}
-
-/// The first point of this piece that the side has still to measure, other than `but`.
-fn missing<'a>(
-    round: &'a Round,
-    piece: &Piece,
-    side: Side,
-    but: Option<&ItemId>,
-) -> Option<&'a Point> {
-    may_measure(round.state, side, false).ok()?;
-    let values = round.values(&piece.id, Some(side));
-    points(round).find(|point| !values.contains_key(&point.id) && Some(&point.id) != but)
-}
-
-fn find<'a>(
-    round: &'a Round,
-    place: &Place,
-    side: Side,
-) -> Result<(&'a Piece, &'a Point), Problem> {
-    let pieces = || round.pieces.iter();
-    let values = |piece: &Piece| round.values(&piece.id, Some(side));
-    let piece = match &place.piece {
-        Some(id) => pieces().find(|piece| piece.id.as_str() == id),
-        // When nothing is missing, or may be added, there are values to correct.
-        None => pieces()
-            .find(|piece| missing(round, piece, side, None).is_some())
-            .or_else(|| pieces().find(|piece| !values(piece).is_empty()))
-            .or(round.pieces.first()),
-    };
-    let piece = piece.ok_or(Problem::NotFound)?;
-    let point = match &place.point {
-        Some(id) => points(round).find(|point| point.id.as_str() == id),
-        None => missing(round, piece, side, None)
-            .or_else(|| points(round).find(|point| values(piece).contains_key(&point.id)))
-            .or_else(|| points(round).next()),
-    };
-    Ok((piece, point.ok_or(Problem::NotFound)?))
-}
-
-fn href(base: &str, piece: &Piece, point: &ItemId) -> String {
-    format!("{base}/measure?piece={}&point={point}", piece.id)
-}
-
-/// Where to go from a point: the next of the piece, else the first that is missing, else the next
-/// piece, else the round. The point is named when it is of the same piece.
-fn after(
-    may: &MayOn<act::Measure>,
-    round: &Round,
-    piece: &Piece,
-    point: &Point,
-) -> (Option<ItemId>, String) {
-    let base = address(may.permit.style(), &round.id);
-    let side = may.permit.side();
-    let follows = points(round).skip_while(|it| it.id != point.id).nth(1);
-    if let Some(next) = follows.or_else(|| missing(round, piece, side, Some(&point.id))) {
-        return (Some(next.id.clone()), href(&base, piece, &next.id));
-    }
-    let others = round.pieces.iter().filter(|other| other.id != piece.id);
-    let next = others
-        .filter_map(|other| Some((other, missing(round, other, side, None)?)))
-        .next();
-    match next {
-        Some((piece, point)) => (None, href(&base, piece, &point.id)),
-        None => (None, format!("{base}?said=measured")),
-    }
-}
-
-fn measure(
-    may: &MayOn<act::Measure>,
-    app: &App,
-    round: &Round,
-    piece: &Piece,
-    current: &Point,
-) -> MeasurePage {
-    let side = may.permit.side();
-    let base = address(may.permit.style(), &round.id);
+fn measure(may: &MayOn<act::Measure>, app: &App, at: &At<'_>) -> MeasurePage {
+    let At { round, piece, .. } = *at;
+    let t = may.who.t;
+    let style = may.permit.style();
+    let base = address(style, &round.id);
     let figures = Figures::of(&round.frozen);
-    let values = round.values(&piece.id, Some(side));
-    let beside = |words: &str| may.who.t.beside(&round.frozen, words);
+    let values = at.values(piece);
+    let skipped = at.skipped(piece);
+    let beside = |words: &str| t.beside(&round.frozen, words);
     let mut before: Option<ItemId> = None;
     let form = |(place, point): (usize, &Point)| {
         let row = round.frozen.chart.row(&point.id)?;
@@ -360,7 +192,7 @@ fn measure(
         let back = before.replace(point.id.clone());
         Some(PointForm {
             id: point.id.clone(),
-            href: href(&base, piece, &point.id),
+            href: at.href(style, piece, &point.id),
             place: place + 1,
             letter: point.letter.clone(),
             name: point.name.clone(),
@@ -369,40 +201,42 @@ fn measure(
                 .into_iter()
                 .filter_map(|words| beside(words))
                 .collect(),
-            picture: Picture::of(may.permit.style(), &round.frozen.spec, &point.id),
+            picture: Picture::of(style, &round.frozen.spec, &point.id),
             how: point.how.clone(),
             basis: point.basis,
             spec: figures.value(spec, row.step),
             tolerance: figures.tolerance(allowed.minus, allowed.plus, row.step),
-            current: point.id == current.id,
+            current: point.id == at.point.id,
             measured: value.is_some(),
             typed: value.map_or_else(String::new, |value| figures.value(*value, row.step)),
             key: app.store.world().id(),
             error: None,
             ask: None,
-            locked: may_measure(round.state, side, value.is_some())
+            locked: may_measure(round.state, at.side, value.is_some())
                 .err()
-                .map(|why| may.who.t.why(&why).to_string()),
-            back: back.map(|id| (id.clone(), href(&base, piece, &id))),
-            skip: after(may, round, piece, point),
+                .map(|why| t.why(&why).to_string()),
+            skipped: skipped.get(&point.id).copied(),
+            back: back.map(|id| (id.clone(), at.href(style, piece, &id))),
+            next: at.after(style, point),
         })
     };
     let points: Vec<PointForm> = points(round).enumerate().filter_map(form).collect();
     let link = |piece: &Piece| {
-        let values = round.values(&piece.id, Some(side));
         let size = round.frozen.spec.size(&piece.size);
         PieceLink {
-            href: format!("{base}/measure?piece={}", piece.id),
+            href: at.to_piece(style, piece, at.wash),
             number: piece.number,
             size: size.map_or(String::new(), |size| size.code.clone()),
-            missing: points
-                .iter()
-                .filter(|point| !values.contains_key(&point.id))
-                .count(),
+            missing: at.due(piece).count(),
         }
     };
+    let state = |wash: Option<Wash>| StateLink {
+        name: state_name(t, round, wash),
+        href: at.to_piece(style, piece, wash),
+        current: wash == at.wash,
+    };
     MeasurePage {
-        t: may.who.t,
+        t,
         // Nothing on it is anybody else's: it needs no news, and a phone keeps its battery.
         frame: may.who.frame().told_by(None),
         person: may.permit.person().clone(),
@@ -410,11 +244,22 @@ fn measure(
         number: round.number,
         piece: link(piece),
         pieces: round.pieces.iter().map(link).collect(),
+        states: [state(None), state(Some(round.other_state()))],
+        skips: at.wash.is_none(),
         unit: figures.unit,
         sign: figures.sign.sign(),
         measured: points.iter().filter(|point| point.measured).count(),
         points,
         base,
+    }
+}
+
+/// What the state of a piece is called: the spec's own as the spec says it.
+pub fn state_name(t: Text, round: &Round, wash: Option<Wash>) -> String {
+    match (wash, round.frozen.spec.header.measured) {
+        (Some(wash), _) => t.name(&wash).to_string(),
+        (None, Some(state)) => t.name(&state).to_string(),
+        (None, None) => t.say("rounds-state-spec").to_string(),
     }
 }
 

@@ -20,6 +20,7 @@ pub mod patch;
 pub mod print;
 pub mod ready;
 pub mod reading;
+pub mod readings;
 pub mod record;
 pub mod revision;
 pub mod sheet;

@@ -4,10 +4,12 @@ mod deciding;
 mod history;
 mod judgement;
 mod next;
+mod photographs;
 mod picture;
 mod send;
 mod table;
 mod unfinished;
+mod washes;
 
 use std::collections::BTreeSet;
 
@@ -15,6 +17,7 @@ use askama::Template;
 use axum::extract::{Path, State};
 
 use crate::access::{Side, StylePermit, act};
+use crate::exchange::measuring::Wash;
 use crate::exchange::revision::Standing;
 use crate::exchange::round::{Kind, Materials, Move, Outcome, State as Stage, asks_about};
 use crate::exchange::signature::{Subject, SubjectKind, unsettled};
@@ -23,7 +26,7 @@ use crate::language::{Message, Text};
 use crate::sample::deviation::Summary;
 use crate::spec::{RoundId, StyleId, ThreadId};
 use crate::store::{Round, Sign, ThreadView};
-use crate::web::form::Form;
+use crate::web::form::{Errors, Form};
 use crate::web::frame::{Frame, name_or_erased};
 use crate::web::may::{MayOn, Who};
 use crate::web::page::{Answer, go, page};
@@ -36,9 +39,12 @@ use history::{HistoryLine, history};
 pub use judgement::Judged;
 use judgement::{Judgement, judge};
 use next::{Next, Way, can_measure, next};
+use photographs::Photographs;
+pub use photographs::photograph;
 pub use send::SendForm;
 use table::Table;
 use unfinished::Unfinished;
+use washes::Washes;
 
 use super::sign_box::{Facts, SignBox, sign};
 
@@ -61,9 +67,14 @@ pub struct RoundPage {
     /// The reader is who says it, and who asks for other rounds.
     decides: bool,
     measures: bool,
+    /// The state of the pieces beside the one that the spec's numbers hold for.
+    other_state: Wash,
     table: Table,
     /// `None` while nothing was measured.
     judgement: Option<Judgement>,
+    /// `None` while no piece was measured in both states.
+    washes: Option<Washes>,
+    photographs: Option<Photographs>,
     summary: Summary,
     critical: Vec<(String, String, usize)>,
     /// For who may send the pieces now.
@@ -214,7 +225,13 @@ pub async fn load(
         }
         _ => None,
     };
-    let next = next(t, &round, reader, &base, summary.missing, signed, blocked);
+    let due = round
+        .pieces
+        .iter()
+        .map(|it| round.due(&it.id).count())
+        .sum();
+    let photos = store.piece_photos(reader, id).await?;
+    let next = next(t, &round, reader, &base, due, signed, blocked);
     let seals = store.seals(reader).await?;
     let sealed = seals.iter().find(|seal| seal.round == *id);
     let before_bulk = matches!(round.kind, Kind::PreProduction | Kind::TopOfProduction);
@@ -239,8 +256,11 @@ pub async fn load(
         newer: asks_about(round.state, round.revision, current, round.continued_at),
         decides: reader.also::<act::Decide>().is_ok(),
         measures: can_measure(&round, reader),
+        other_state: round.other_state(),
         table: Table::of(&round, judgement.as_ref().map(|it| &it.watched)),
         judgement,
+        washes: Washes::of(t, &round),
+        photographs: Photographs::of(who, reader, &round, &base, photos, Errors::default()),
         critical: critical(&round, &summary),
         form: DecideForm::of(t, &round, reader, sent),
         must_fixes: must_fixes(&round, threads, &made),

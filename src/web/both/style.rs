@@ -5,7 +5,7 @@ use askama::Template;
 use axum::extract::{Path, State};
 
 use super::seal::standing;
-use super::threads::words;
+use super::threads::said::words;
 use crate::access::{Side, StylePermit, act, grant};
 use crate::exchange::Refused;
 use crate::exchange::revision::Standing;

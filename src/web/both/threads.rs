@@ -1,18 +1,20 @@
 //! Threads: what one looks like on its item's page, writing into it and moving it on.
 
+pub mod said;
+
 use std::collections::BTreeSet;
 
 use axum::extract::{Path, State};
 
+use self::said::{Said, said};
 use super::item::{MOST_PHOTOS, Place, Returned, again, check_text};
 use crate::access::{BringsPhotos, Side, StylePermit, act};
-use crate::exchange::phrase;
 use crate::exchange::revision::Standing;
 use crate::exchange::thread::{Kind, Move, State as ThreadState, Thread};
 use crate::language::{Message as Words, Text};
 use crate::spec::change::{changes, touched};
-use crate::spec::{Digest, ItemId, RoundId, StyleId, ThreadId, Time};
-use crate::store::{Message, Photo, Revision, Round, Says, StoreError, ThreadMove, ThreadView};
+use crate::spec::{Digest, ItemId, RoundId, StyleId, ThreadId};
+use crate::store::{Revision, Round, Says, StoreError, ThreadMove, ThreadView};
 use crate::web::form::{Errors, Form, Upload};
 use crate::web::frame::name_or_erased;
 use crate::web::may::{MayOn, Who};
@@ -42,20 +44,6 @@ pub struct Card {
     pub text: String,
     pub errors: Errors,
     pub upheld: Option<Upheld>,
-}
-
-/// One message.
-pub struct Said {
-    pub id: String,
-    pub side: Side,
-    pub who: String,
-    pub at: Time,
-    pub language: String,
-    /// Nothing: erased. Empty where photographs say it all.
-    pub text: Option<String>,
-    /// It is a ready sentence, shown in the reader's language.
-    pub ready: bool,
-    pub photos: Vec<Option<Photo>>,
 }
 
 /// A move that the rules let this reader make.
@@ -259,7 +247,12 @@ pub async fn cards(
     for thread in threads {
         let mut card = seen.card(thread, writes);
         if let Some(back) = returned.take_if(|back| back.thread.as_ref() == Some(&card.id)) {
-            card.text = back.fields.text("text").to_owned();
+            let typed = back.fields.text("text").to_owned();
+            let mut messages = card.messages.iter_mut();
+            match messages.find_map(|it| it.translation_refused(&back.errors)) {
+                Some(form) => form.text = typed,
+                None => card.text = typed,
+            }
             card.errors = back.errors;
             card.upheld = back.upheld;
         }
@@ -301,7 +294,7 @@ impl Seen<'_> {
             messages: thread
                 .messages
                 .into_iter()
-                .map(|message| said(t, self.revisions, message, &thread.org_name))
+                .map(|message| said(t, self.revisions, message, &thread.org_name, writes))
                 .collect(),
             text: String::new(),
             errors: Errors::default(),
@@ -422,52 +415,5 @@ impl Seen<'_> {
             .filter(|round| round.org == thread.factory && round.revision >= carries)
             .filter(|round| round.measurements.iter().any(|it| it.point == thread.item))
             .max_by_key(|round| round.number)
-    }
-}
-
-/// What a message says to this reader, and the language of it: what somebody typed as it is, a ready
-/// sentence in the reader's own.
-pub fn words(t: Text, revisions: &[Revision], message: &Message) -> (Option<String>, String) {
-    let typed = || (message.text.clone(), message.language.clone());
-    if message.language != phrase::LANGUAGE {
-        return typed();
-    }
-    let ready = message.text.as_deref().map(phrase::Said::read);
-    // Of the newest revision that still has all of what it names.
-    let names = |said: &phrase::Said| {
-        let has = |revision: &&Revision| {
-            said.items()
-                .all(|id| revision.frozen.spec.item(id).is_some())
-        };
-        revisions.iter().find(has).or(revisions.first())
-    };
-    match ready {
-        Some(Ok(said)) => match names(&said) {
-            Some(revision) => {
-                let frozen = &revision.frozen;
-                let text = t.phrase(&said, &frozen.spec, frozen.decimal);
-                (Some(text.to_string()), t.lang().to_owned())
-            }
-            None => typed(),
-        },
-        _ => typed(),
-    }
-}
-
-fn said(t: Text, revisions: &[Revision], message: Message, factory: &str) -> Said {
-    let person = name_or_erased(t, message.person.as_deref());
-    let (text, language) = words(t, revisions, &message);
-    Said {
-        id: message.id.to_string(),
-        side: message.side,
-        who: match message.side {
-            Side::Brand => person,
-            Side::Factory => format!("{person}, {factory}"),
-        },
-        at: message.at,
-        ready: message.language == phrase::LANGUAGE && text.is_some(),
-        language,
-        text,
-        photos: message.photos,
     }
 }

@@ -46,8 +46,28 @@ pub async fn go_on(
     go(&format!("{}?said=moved", address(may.permit.style(), &id)))
 }
 
-/// Decides the round. What the rules refuse comes back with the form as it was filled in. To
-/// restart with a newer revision is to cancel, and to ask for a new round at once.
+/// Ends the round for the newer revision that the page showed, and asks for the same pieces with it.
+pub async fn restart(
+    may: MayOn<act::Decide>,
+    State(app): State<App>,
+    Path((_, round)): Path<(String, String)>,
+    form: Form,
+) -> Answer {
+    let newer: u32 = form.fields.number("revision").ok_or(Problem::BadForm)?;
+    let t = may.who.t;
+    let reason = t
+        .say("rounds-restart-reason")
+        .with("revision", newer)
+        .to_string();
+    let store = &app.store;
+    let id = RoundId::new(round);
+    let id = store
+        .restart_round(&may.permit, &id, newer, &reason)
+        .await?;
+    go(&format!("{}?said=made", address(may.permit.style(), &id)))
+}
+
+/// Decides the round. What the rules refuse comes back with the form as it was filled in.
 pub async fn decide(
     may: MayOn<act::Decide>,
     State(app): State<App>,
@@ -57,7 +77,6 @@ pub async fn decide(
     let t = may.who.t;
     let id = RoundId::new(round);
     let reader = may.permit.also::<act::Read>()?;
-    let org = app.store.round(&reader, &id).await?.org;
     let mut sent = Sent::read(&form.fields);
     let Some(outcome) = sent.outcome else {
         sent.refused = Some((t.say("rounds-outcome-missing").to_string(), Vec::new()));
@@ -73,10 +92,6 @@ pub async fn decide(
         language: t.lang(),
     };
     match app.store.decide(&may.permit, &id, decide).await {
-        Ok(()) if form.fields.text("then") == "restart" => go(&format!(
-            "/styles/{}/rounds/new?org={org}&said=decided",
-            may.permit.style()
-        )),
         Ok(()) => go(&format!(
             "{}?said=decided",
             address(may.permit.style(), &id)

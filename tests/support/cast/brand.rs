@@ -190,6 +190,14 @@ impl Brand {
         self.store.continue_round(&permit, round).await
     }
 
+    /// Ends a round for the revision of this number, and asks for it anew.
+    pub async fn restarts(&self, round: &RoundId, revision: u32) -> Result<RoundId, StoreError> {
+        let permit = self.lead.on(&self.style).await;
+        self.store
+            .restart_round(&permit, round, revision, "Restarted")
+            .await
+    }
+
     /// Decides a round; `changes` are items with what must change about them.
     pub async fn decides(
         &self,

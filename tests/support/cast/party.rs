@@ -2,11 +2,12 @@
 
 use fellseam::access::{StylePermit, act};
 use fellseam::exchange::approval::{Anchor, needed};
+use fellseam::exchange::measuring::Reason;
 use fellseam::exchange::thread;
-use fellseam::spec::{Digest, ItemId, OrgId, RoundId, SignatureId, ThreadId};
+use fellseam::spec::{Digest, ItemId, OrgId, PieceId, RoundId, SignatureId, ThreadId};
 use fellseam::store::{
-    FileKind, LedgerLine, Need, NewFile, NewMeasurement, NewThread, Revision, Round, Says, Sign,
-    SignForm, StoreError, Submission, ThreadMove, ThreadView,
+    FileKind, LedgerLine, Need, NewFile, NewMeasurement, NewSkip, NewThread, Revision, Round, Says,
+    Sign, SignForm, StoreError, Submission, ThreadMove, ThreadView,
 };
 
 use super::{Party, inches, item, pictures};
@@ -82,16 +83,75 @@ impl Party {
         point: &str,
         typed: &str,
     ) -> NewMeasurement {
-        let round = self.round(round).await;
-        let piece = round.pieces.iter().find(|it| it.number == piece);
         let entered = inches(typed);
         NewMeasurement {
-            piece: piece.expect("the piece").id.clone(),
+            piece: self.piece(round, piece).await,
             point: item(point),
             value: entered.nm,
             unit: entered.unit,
+            wash: None,
             key: self.store.world().id(),
         }
+    }
+
+    /// The hands of the sample room say why a point was not measured.
+    pub async fn skips(
+        &self,
+        round: &RoundId,
+        piece: u32,
+        point: &str,
+        reason: Reason,
+    ) -> Result<bool, StoreError> {
+        let new = NewSkip {
+            piece: self.piece(round, piece).await,
+            point: item(point),
+            reason,
+            key: self.store.world().id(),
+        };
+        let permit = self.hands.on(&self.style).await;
+        self.store.skip(&permit, round, &new).await
+    }
+
+    /// Adds a photograph to a piece, told from others by what is on it.
+    pub async fn photographs_piece(
+        &self,
+        round: &RoundId,
+        piece: u32,
+        what: &str,
+    ) -> Result<usize, StoreError> {
+        let photo = self.photographs(what).await;
+        let piece = self.piece(round, piece).await;
+        let permit = self.lead.on(&self.style).await;
+        self.store
+            .photograph_piece(&permit, round, &piece, &[photo])
+            .await
+    }
+
+    /// Puts a translation beside the newest message of a thread.
+    pub async fn translates_newest(
+        &self,
+        thread: &ThreadId,
+        language: &str,
+        text: &str,
+    ) -> Result<(), StoreError> {
+        let message = self
+            .thread(thread)
+            .await
+            .messages
+            .pop()
+            .expect("a message")
+            .id;
+        let permit = self.lead.on(&self.style).await;
+        let store = &self.store;
+        store
+            .translate_message(&permit, thread, &message, language, text)
+            .await
+    }
+
+    async fn piece(&self, round: &RoundId, number: u32) -> PieceId {
+        let round = self.round(round).await;
+        let piece = round.pieces.into_iter().find(|it| it.number == number);
+        piece.expect("the piece").id
     }
 
     /// Signs what stands there now, as somebody who reads it first.

@@ -194,7 +194,7 @@ impl Judgement {
 }
 
 /// Letter and name of an item, a size's code.
-fn named(round: &Round, id: &ItemId) -> String {
+pub fn named(round: &Round, id: &ItemId) -> String {
     let spec = &round.frozen.spec;
     if let Some(size) = spec.size(id) {
         return size.code.clone();

@@ -1,6 +1,7 @@
 //! What is next on a round, and for whom: one clear step for each reader.
 
 use crate::access::{Side, StylePermit, act};
+use crate::exchange::measuring::may_measure;
 use crate::exchange::round::{self, Move, Outcome, State};
 use crate::language::Text;
 use crate::store::Round;
@@ -37,8 +38,7 @@ pub type Reader = StylePermit<act::Read>;
 
 /// Whether the reader may add or correct values now.
 pub fn can_measure(round: &Round, reader: &Reader) -> bool {
-    reader.also::<act::Measure>().is_ok()
-        && round::may_measure(round.state, reader.side(), true).is_ok()
+    reader.also::<act::Measure>().is_ok() && may_measure(round.state, reader.side(), true).is_ok()
 }
 
 /// The moves that the reader may make now.

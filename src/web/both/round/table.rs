@@ -3,6 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::access::Side;
+use crate::exchange::measuring::Reason;
 use crate::sample::deviation::{Column, Limits, Verdict, apart, columns};
 use crate::spec::document::Point;
 use crate::spec::{ItemId, Length, PieceId};
@@ -56,6 +57,8 @@ pub struct Cell {
     pub readings: Vec<Reading>,
     /// The two sides differ by more than half the tolerance.
     pub apart: bool,
+    /// Why nobody measured it.
+    pub skipped: Option<Reason>,
 }
 
 /// What one side measured.
@@ -124,15 +127,19 @@ impl Table {
         let newest: Newest<'_> = round
             .measurements
             .iter()
+            .filter(|value| value.wash.is_none())
             .map(|value| ((&value.piece, value.side, &value.point), value.value))
             .collect();
+        let skipped = round.pieces.iter();
+        let skipped = skipped.map(|it| (it.id.clone(), round.skipped(&it.id, None)));
+        let skipped: BTreeMap<_, _> = skipped.collect();
         let sizes = sizes(round);
         let columns = columns(spec, &round.frozen.chart);
         let row = |point: &Point| {
             let cells = sizes
                 .iter()
                 .filter_map(|(size, pieces)| {
-                    cells(round, columns.get(size)?, point, pieces, &newest)
+                    cells(round, columns.get(size)?, point, pieces, &newest, &skipped)
                 })
                 .collect::<Vec<_>>();
             let one = cells.first().map(|cells| &cells.tolerance);
@@ -206,6 +213,7 @@ fn cells(
     point: &Point,
     pieces: &[&Piece],
     newest: &Newest<'_>,
+    skipped: &BTreeMap<PieceId, BTreeMap<ItemId, Reason>>,
 ) -> Option<SizeCells> {
     let limits = column.get(&point.id)?;
     let step = round.frozen.chart.row(&point.id)?.step;
@@ -227,6 +235,10 @@ fn cells(
                 .filter_map(reading)
                 .collect(),
             apart: differ(limits, value(Side::Factory), value(Side::Brand)),
+            skipped: skipped
+                .get(&piece.id)
+                .and_then(|it| it.get(&point.id))
+                .copied(),
         }
     };
     Some(SizeCells {

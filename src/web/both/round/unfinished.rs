@@ -40,11 +40,8 @@ impl Unfinished {
         let action = action.filter(|_| ends)?;
         let mut count = 0;
         let lacking = round.pieces.iter().filter_map(|piece| {
-            let values = round.values(&piece.id, None);
-            let chart = &round.frozen.chart;
-            let points = round.frozen.spec.points.points.iter();
+            let points = round.due(&piece.id);
             let points: Vec<String> = points
-                .filter(|it| chart.row(&it.id).is_some() && !values.contains_key(&it.id))
                 .map(|it| format!("{} {}", it.letter, it.name))
                 .collect();
             count += points.len();
