@@ -142,7 +142,7 @@ pub enum Refused {
     SubstitutesSent,
     /// Critical points out of tolerance on pieces that would be kept. Way on: other pieces, or a
     /// concession.
-    #[error("critical points are out of tolerance on a piece to be kept")]
+    #[error("critical points are out of tolerance, or not measured, on a piece to be kept")]
     PieceCriticalOut { points: Vec<ItemId> },
     /// Which pieces, their seal numbers, or where they are kept.
     #[error("what is sealed is not said")]

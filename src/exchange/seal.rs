@@ -38,7 +38,7 @@ pub struct Sealing<'a> {
     pub unapproved: &'a [Anchor],
     /// What the factory said the pieces are made of; nothing where it was not asked.
     pub materials: Option<Materials>,
-    /// Each piece with its critical points out of tolerance, conceded or not.
+    /// Each piece with its critical points out of tolerance, or not measured, conceded or not.
     pub pieces: &'a BTreeMap<PieceId, BTreeSet<ItemId>>,
 }
 
@@ -139,7 +139,7 @@ pub fn concessions(threads: &[Thread], factory: &OrgId, revision: u32) -> Vec<Th
     granted.map(|it| it.id.clone()).collect()
 }
 
-/// The critical points of a piece that are out of tolerance and were not conceded.
+/// The critical points of a piece that are out of tolerance, or not measured, and were not conceded.
 pub fn out(facts: &Sealing<'_>, piece: &PieceId) -> BTreeSet<ItemId> {
     let conceded = |point: &ItemId| {
         let ours = facts

@@ -19,7 +19,7 @@ use crate::exchange::round::{Kind, Outcome, State};
 use crate::exchange::seal::{self, Keep, Kept, Record, Sealing};
 use crate::exchange::thread::Thread;
 use crate::exchange::{Actor, Refused};
-use crate::sample::deviation::{Summary, columns, judge};
+use crate::sample::deviation::{columns, judge};
 use crate::spec::chart::Chart;
 use crate::spec::{
     Digest, ItemId, OrgId, PieceId, RoundId, SealId, StyleId, SubmissionId, ThreadId, Time,
@@ -111,7 +111,7 @@ pub struct ToSeal {
     pub concessions: Vec<ThreadId>,
     /// The options that count as approved, one for each thing that needs it.
     pub approvals: Vec<SubmissionId>,
-    /// Critical points out of tolerance on each piece that were not conceded.
+    /// Critical points out of tolerance, or not measured, on each piece that were not conceded.
     pub out: BTreeMap<PieceId, BTreeSet<ItemId>>,
     /// Everything that keeps it from being sealed.
     pub blocks: Vec<Refused>,
@@ -152,14 +152,18 @@ impl Known {
     }
 }
 
-/// The critical points of each piece that are out of tolerance.
+/// The critical points of each piece that are out of tolerance, or that nobody measured: what is kept
+/// as the measure of the bulk is known where it counts.
 fn critical_out(round: &Round) -> BTreeMap<PieceId, BTreeSet<ItemId>> {
     let columns = columns(&round.frozen.spec, &round.frozen.chart);
     let of = |piece: &super::Piece| {
         let judged = columns.get(&piece.size);
         let judged = judged.map(|column| judge(column, &round.values(&piece.id, None)));
-        let out = Summary::of(&judged).critical_out;
-        (piece.id.clone(), out.into_keys().collect())
+        let points = judged.into_iter().flat_map(|it| it.points);
+        let out = points.filter(|(_, (limits, deviation))| {
+            limits.critical && deviation.is_none_or(|it| it.verdict.is_out())
+        });
+        (piece.id.clone(), out.map(|(point, _)| point).collect())
     };
     round.pieces.iter().map(of).collect()
 }

@@ -15,6 +15,7 @@ mod letters;
 mod order;
 mod pictures;
 mod samples;
+mod sealing;
 mod service;
 mod slow;
 mod stage;

@@ -98,12 +98,18 @@ const QUESTION: &str = "Is this measured with the rib? See the photograph.";
 const ANSWER: &str = "Without the rib. The length ends at the seam.";
 
 pub async fn enter(stage: &Stage, script: bool) -> People {
+    let (nell, people) = enter_with_owner(stage, script).await;
+    nell.closes().await;
+    people
+}
+
+/// The same, with the brand's owner at a large screen.
+pub async fn enter_with_owner(stage: &Stage, script: bool) -> (Window, People) {
     let nell = founds(stage).await;
     adds_factory(&nell, "Sao Mai Garment").await;
     let designer = invites(&nell, "Iris", "Designer · Harrow & Tide").await;
     let merchandiser = invites(&nell, "Linh", "Merchandiser · Sao Mai Garment").await;
     let sample_room = invites(&nell, "Hoa", "Sample room · Sao Mai Garment").await;
-    nell.closes().await;
     let (iris, linh, hoa) = if script {
         tokio::join!(stage.desk("Iris"), stage.phone("Linh"), stage.phone("Hoa"))
     } else {
@@ -116,7 +122,7 @@ pub async fn enter(stage: &Stage, script: bool) -> People {
     joins(&iris, &designer, "Iris").await;
     joins(&linh, &merchandiser, "Linh").await;
     joins(&hoa, &sample_room, "Hoa").await;
-    People { iris, linh, hoa }
+    (nell, People { iris, linh, hoa })
 }
 
 pub async fn ends(stage: Stage, people: People) {
@@ -139,7 +145,7 @@ async fn sees_errors(iris: &Window, style: &str) {
 }
 
 /// A phone's picture of a hem, larger than any screen.
-fn photograph(folder: &Path) -> PathBuf {
+pub fn photograph(folder: &Path) -> PathBuf {
     let file = folder.join("hem.jpg");
     let picture = RgbImage::from_fn(2400, 1800, |x, y| {
         let stitch = y % 90 < 6 && x % 40 < 26;
@@ -187,7 +193,7 @@ async fn asks_about_the_length(linh: &Window, style: &str, photograph: &Path) ->
     path
 }
 
-async fn answers(iris: &Window) {
+pub async fn answers(iris: &Window) {
     let script = "return document.querySelector('form.answer textarea').id";
     let field = iris.asks(script, &[]).await;
     iris.types(field.as_str().expect("an id"), ANSWER).await;

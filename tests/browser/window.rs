@@ -73,6 +73,15 @@ impl Window {
             .await;
     }
 
+    /// Presses the button under the question whether somebody is sure, which was opened before.
+    pub async fn is_sure(&self) {
+        let script = format!(
+            "{ROOT} return [...root.querySelectorAll('.sure[open] .danger')].find(shown) || null;"
+        );
+        self.clicks(&script, Vec::new(), "what somebody is sure of")
+            .await;
+    }
+
     /// Clicks the element that a script finds, as soon as it is there and can be clicked.
     async fn clicks(&self, script: &str, arguments: Vec<Value>, what: &str) {
         let mut why = String::new();

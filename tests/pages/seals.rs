@@ -52,6 +52,7 @@ on_both! {
             "No size set with these sizes and this chart is approved",
             "Not approved yet: 5.",
             "The pieces are made of substitute materials.",
+            "Critical points out of tolerance, or not measured, on a piece to be kept: 1.",
         ]);
 
         let substitute = approved_round(brand, sao_mai, Kind::PreProduction, Materials::Substitute);
@@ -104,7 +105,7 @@ on_both! {
         // A corrected value puts a critical point out: a concession on it lets it pass.
         sao_mai.measures(&round, &[(1, "point-a", "22 1/8")]).await.unwrap();
         let told = blocks(&mut nell, &site, &round).await;
-        must_say(&told, &["Critical points out of tolerance on a piece to be kept: 1."]);
+        must_say(&told, &["Critical points out of tolerance, or not measured, on a piece to be kept: 1."]);
         assert!(told[0].contains("A Chest width"), "{told:?}");
         let page = nell.opens(&sealing(&site, &round)).await;
         linh.opens(&page.link("A Chest width")).await.must_see("Ask about this");

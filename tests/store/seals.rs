@@ -6,7 +6,7 @@ use std::path::Path;
 use fellseam::access::{Denied, act};
 use fellseam::exchange::Refused;
 use fellseam::exchange::ledger::Act;
-use fellseam::exchange::round::Kind;
+use fellseam::exchange::round::{Kind, Materials, Outcome};
 use fellseam::exchange::{Side, signature::SubjectKind};
 use fellseam::spec::{RoundId, SealId};
 use fellseam::store::{Db, Read, Seal, Sign, StoreError, ThreadMove, What, values};
@@ -257,4 +257,23 @@ async fn postgres_keeps_the_signatures_from_before() {
         looks_again(&address).await;
     })
     .await;
+}
+
+on_both! {
+    async fn a_piece_whose_critical_points_nobody_measured_is_not_sealed(db) {
+        let cast = Cast::with_revision(db).await;
+        let Cast { store, brand, sao_mai, .. } = &cast;
+        cast.ready_to_seal().await;
+        let round = brand.requests_a(Kind::PreProduction, sao_mai, &["size-m"]).await.unwrap();
+        sao_mai.starts(&round).await.unwrap();
+        sao_mai.measures(&round, &[(1, "point-c", "28 1/2")]).await.unwrap();
+        sao_mai.dispatches_as(&round, Materials::Actual).await.unwrap();
+        brand.receives(&round).await.unwrap();
+        brand.finishes_measuring(&round).await.unwrap();
+        brand.decides(&round, Outcome::Approved, "", &[]).await.unwrap();
+        let owner = brand.owner.on(&brand.style).await;
+        let blocks = store.to_seal(&owner, &round).await.unwrap().blocks;
+        let points = vec![item("point-a")];
+        assert_eq!(blocks, [Refused::PieceCriticalOut { points }]);
+    }
 }

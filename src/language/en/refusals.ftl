@@ -68,7 +68,7 @@ refused-must-fix-unverified = Must-fixes that nobody has seen mended on a sample
 refused-size-set-missing = No size set with these sizes and this chart is approved with this factory.
 refused-not-approved-yet = Not approved yet: { $count }.
 refused-substitutes-sent = The pieces are made of substitute materials. A sealed sample is made of those of the spec.
-refused-piece-critical-out = Critical points out of tolerance on a piece to be kept: { $count }. Grant a concession, or seal another piece.
+refused-piece-critical-out = Critical points out of tolerance, or not measured, on a piece to be kept: { $count }. Measure them, grant a concession, or seal another piece.
 refused-seal-unsaid = Choose at least one piece. Give each a seal number of its own, and say where it is kept.
 
 ## Signing

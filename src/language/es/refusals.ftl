@@ -68,7 +68,7 @@ refused-must-fix-unverified = Correcciones obligatorias que nadie ha visto hecha
 refused-size-set-missing = Ningún set de tallas con estas tallas y esta tabla está aprobado con esta fábrica.
 refused-not-approved-yet = Aún no aprobado: { $count }.
 refused-substitutes-sent = Las piezas son de materiales sustitutos. La muestra sellada se hace con los de la ficha.
-refused-piece-critical-out = Puntos críticos fuera de tolerancia en una pieza que se guardará: { $count }. Conceda, o selle otra pieza.
+refused-piece-critical-out = Puntos críticos fuera de tolerancia o sin medir en una pieza que se guardará: { $count }. Mídalos, conceda, o selle otra pieza.
 refused-seal-unsaid = Elija al menos una pieza. Dé a cada una su número de sello y diga dónde se guarda.
 
 ## Signing

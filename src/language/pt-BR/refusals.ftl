@@ -68,7 +68,7 @@ refused-must-fix-unverified = Correções obrigatórias que ninguém viu feitas 
 refused-size-set-missing = Nenhum conjunto de tamanhos com estes tamanhos e esta tabela está aprovado com esta fábrica.
 refused-not-approved-yet = Ainda não aprovado: { $count }.
 refused-substitutes-sent = As peças são de materiais substitutos. A amostra lacrada é feita dos materiais da ficha.
-refused-piece-critical-out = Pontos críticos fora da tolerância numa peça a guardar: { $count }. Conceda, ou lacre outra peça.
+refused-piece-critical-out = Pontos críticos fora da tolerância ou não medidos numa peça a guardar: { $count }. Meça, conceda, ou lacre outra peça.
 refused-seal-unsaid = Escolha ao menos uma peça. Dê a cada uma seu número de lacre e diga onde fica guardada.
 
 ## Signing

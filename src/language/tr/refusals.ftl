@@ -53,7 +53,7 @@ refused-must-fix-unverified = Numunede düzeldiği görülmemiş zorunlu düzelt
 refused-size-set-missing = Bu fabrikayla bu bedenler ve bu tablo için onaylanmış beden seti yok.
 refused-not-approved-yet = Henüz onaylanmadı: { $count }.
 refused-substitutes-sent = Parçalar ikame malzemelerden yapılmış. Mühürlü numune dosyadaki malzemelerden yapılır.
-refused-piece-critical-out = Saklanacak parçada tolerans dışı kritik noktalar: { $count }. Sapma izni verin veya başka parçayı mühürleyin.
+refused-piece-critical-out = Saklanacak parçada tolerans dışı ya da ölçülmemiş kritik noktalar: { $count }. Ölçün, sapma izni verin veya başka parçayı mühürleyin.
 refused-seal-unsaid = En az bir parça seçin. Her birine kendi mühür numarasını verin ve nerede saklandığını yazın.
 
 ## Signing

@@ -53,7 +53,7 @@ refused-must-fix-unverified = Bắt buộc sửa chưa ai thấy đã sửa trê
 refused-size-set-missing = Chưa có bộ cỡ nào với các cỡ và bảng thông số này được duyệt với nhà máy này.
 refused-not-approved-yet = Chưa duyệt: { $count }.
 refused-substitutes-sent = Mẫu làm bằng vật liệu thay thế. Mẫu niêm phong phải làm bằng vật liệu của tài liệu.
-refused-piece-critical-out = Điểm quan trọng ngoài dung sai trên chiếc sẽ giữ: { $count }. Hãy chấp nhận sai lệch, hoặc niêm phong chiếc khác.
+refused-piece-critical-out = Điểm quan trọng ngoài dung sai hoặc chưa đo trên chiếc sẽ giữ: { $count }. Hãy đo, chấp nhận sai lệch, hoặc niêm phong chiếc khác.
 refused-seal-unsaid = Hãy chọn ít nhất một chiếc. Ghi cho mỗi chiếc một số niêm phong riêng và nơi giữ.
 
 ## Signing

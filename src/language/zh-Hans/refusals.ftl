@@ -53,7 +53,7 @@ refused-must-fix-unverified = 尚未在样衣上看到已改正的必须修改�
 refused-size-set-missing = 与此工厂没有相同尺码和尺寸表的已批准齐码样。
 refused-not-approved-yet = 尚未批准：{ $count }。
 refused-substitutes-sent = 样衣用了替代材料。封样必须用工艺单上的材料。
-refused-piece-critical-out = 要保存的样衣有关键点超差：{ $count }。请同意让步，或封存另一件。
+refused-piece-critical-out = 要保存的样衣有关键点超差或未测量：{ $count }。请测量，同意让步，或封存另一件。
 refused-seal-unsaid = 请至少选择一件。每件写明各自的封签号和保存地点。
 
 ## Signing
