@@ -1,4 +1,4 @@
-//! `fellseam demo`: the service with an invented brand, two invented factories and three styles.
+//! `fellseam demo`: the service with an invented brand, two invented factories and four styles.
 
 mod cast;
 mod folder;

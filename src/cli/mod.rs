@@ -33,7 +33,7 @@ struct Cli {
 enum Command {
     /// Run the service.
     Serve(serve::Serve),
-    /// Run the service with an invented brand, two factories and three styles.
+    /// Run the service with an invented brand, two factories and four styles.
     Demo(demo::Demo),
     /// Check every ledger, every digest and every stored file.
     Audit(audit::Audit),

@@ -32,6 +32,7 @@ pub mod upload;
 mod visit;
 
 pub use app::{App, Settings};
+pub use both::sign_box::screen;
 pub use cached::gzip;
 pub use form::Upload;
 pub use password::Passwords;

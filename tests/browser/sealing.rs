@@ -258,7 +258,8 @@ async fn submits_all(linh: &Window, approvals: &str, photograph: &Path) {
         linh.presses_in(&thing, "Submit an option").await;
         linh.attaches(&format!("{thing} input[type=file]"), photograph)
             .await;
-        linh.presses_in(&format!("{thing} form"), "Submit this option").await;
+        linh.presses_in(&format!("{thing} form"), "Submit this option")
+            .await;
         linh.must_see_in(&thing, "Option A").await;
     }
 }

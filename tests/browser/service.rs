@@ -26,7 +26,7 @@ impl Service {
         Service::runs("serve", "Fellseam listens on ").await
     }
 
-    /// With an invented brand, two factories and three styles.
+    /// With an invented brand, two factories and four styles.
     pub async fn demo() -> Service {
         Service::runs("demo", "Ctrl-C stops it.").await
     }

@@ -8,7 +8,12 @@ use sqlx::Connection;
 
 use program::{Demo, audit, start_refused};
 
-const STYLES: [&str; 3] = ["Shoal half-zip", "Ridge trail shorts", "Puddle rain jacket"];
+const STYLES: [&str; 4] = [
+    "Shoal half-zip",
+    "Ridge trail shorts",
+    "Puddle rain jacket",
+    "Dune trail shorts",
+];
 
 #[tokio::test]
 async fn it_prints_where_it_is_and_how_to_come_in() {
@@ -120,7 +125,7 @@ async fn the_audit_holds_and_names_what_somebody_changed() {
     demo.stop().await;
     let sound = audit(folder.path()).await;
     assert!(sound.holds(), "{}", sound.words);
-    assert!(sound.words.starts_with("3 styles, "), "{}", sound.words);
+    assert!(sound.words.starts_with("4 styles, "), "{}", sound.words);
 
     // One byte of a stored file.
     let file = some_file(&folder.path().join("files"));

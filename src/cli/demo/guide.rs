@@ -20,7 +20,7 @@ pub async fn guide(store: &Store, owner: &PersonId, url: &str) -> Result<String,
     let owner = Person::of(store, owner).await?;
     let permit = owner.may()?;
     let mut text = format!(
-        "\n{BRAND}, two factories and three styles, all invented.\n\n  {url}\n\n\
+        "\n{BRAND}, two factories and four styles, all invented.\n\n  {url}\n\n\
          Each link signs one person in, once. Open two of them in two browsers, or in\n\
          one browser and a private window of it.\n\n"
     );

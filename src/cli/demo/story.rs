@@ -1,6 +1,8 @@
 //! What has happened before the demo is opened: some weeks of it, everything done by its people,
 //! through the same doors as on the pages.
 
+pub mod sealed;
+
 use std::collections::BTreeMap;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicI64, Ordering};
@@ -27,9 +29,10 @@ pub type Behind = Arc<AtomicI64>;
 
 /// Fills an empty place, and says who owns the brand.
 pub async fn tell(app: &App, behind: &Behind) -> Result<PersonId, Failed> {
-    days_ago(behind, 26, 0);
+    days_ago(behind, 151, 0);
     let cast = Cast::new(&app.store).await?;
     let story = Story { app, behind, cast };
+    story.dune_shorts().await?;
     story.shoal_half_zip().await?;
     story.ridge_shorts().await?;
     story.puddle_jacket().await?;

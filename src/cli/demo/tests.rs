@@ -1,4 +1,5 @@
 use super::packs::{HALF_ZIP, Pack, RAIN_JACKET, TRAIL_SHORTS};
+use super::story::sealed::last_year;
 use super::story::{at_first, point_id, unfinished};
 use crate::spec::check::{Severity, check};
 use crate::spec::{DecimalSign, Digest, Spec, grade};
@@ -48,6 +49,7 @@ fn what_the_demo_publishes_has_nothing_to_mend() {
     assert_eq!(found(&edited(&HALF_ZIP, at_first)), []);
     assert_eq!(found(&HALF_ZIP.spec()), []);
     assert_eq!(found(&TRAIL_SHORTS.spec()), []);
+    assert_eq!(found(&edited(&TRAIL_SHORTS, last_year)), []);
 }
 
 #[test]

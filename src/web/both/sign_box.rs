@@ -191,7 +191,7 @@ impl Facts<'_> {
 
 /// The digest of what is on the signer's screen: language, statement, what is signed, and the
 /// figures. Whoever has these and the program's texts can make it again.
-fn screen(t: Text, statement: &str, digest: &Digest, figures: &str) -> Digest {
+pub fn screen(t: Text, statement: &str, digest: &Digest, figures: &str) -> Digest {
     Digest::of(format!("{}\n{statement}\n{digest}\n{figures}", t.lang()).as_bytes())
 }
 
