@@ -190,11 +190,21 @@ impl Evaluated<'_> {
         }
     }
 
+    /// What washing did, and the pattern that answers it where the figures carry one.
     pub fn wash(&self, group: &GroupChange) -> Message {
+        let place = self.lying(group.fabric.as_ref(), group.along);
+        let percent = self.percent(group.together.percent);
+        if !group.is_carried() {
+            return self
+                .t
+                .say("evaluation-wash-little")
+                .with("place", place)
+                .with("percent", percent);
+        }
         self.t
             .say("evaluation-wash")
-            .with("place", self.lying(group.fabric.as_ref(), group.along))
-            .with("percent", self.percent(group.together.percent))
+            .with("place", place)
+            .with("percent", percent)
             .with("factor", self.factor(Some(group.together.correction)))
     }
 

@@ -31,7 +31,7 @@ use fit::Prior;
 
 /// The scatter of a single value where nothing was measured twice, in nanometres. Common practice,
 /// no source.
-const ASSUMED: Length = Length::nm(1_500_000);
+pub const ASSUMED: Length = Length::nm(1_500_000);
 
 /// How many readings the assumption is worth beside those of the round.
 const ASSUMED_WEIGHT: f64 = 4.0;

@@ -9,6 +9,7 @@ use crate::spec::document::Direction;
 use crate::spec::{ItemId, Length};
 
 use super::contract::Contract;
+use super::diagnose::ASSUMED;
 use super::ratio::{Factor, Percent};
 
 /// One value before and after, or several together.
@@ -42,6 +43,18 @@ pub struct GroupChange {
     /// Of all its points laid end to end, so that a millimetre of reading counts little on a long
     /// one and does not count more on a short one.
     pub together: Change,
+}
+
+impl GroupChange {
+    /// Whether the points together changed by more than measuring explains: by more than two standard
+    /// deviations of a sum of differences, each of two readings of which one scatters as assumed where
+    /// nothing was measured twice. What is not carried calls for no pattern correction.
+    pub fn is_carried(&self) -> bool {
+        let change = i128::from((self.together.after - self.together.before).as_nm());
+        let scatter = i128::from(ASSUMED.as_nm());
+        // change > 2 · scatter · √(2n), squared.
+        change * change > 8 * self.points.len() as i128 * scatter * scatter
+    }
 }
 
 /// One washed piece.

@@ -32,7 +32,8 @@ pub mod upload;
 mod visit;
 
 pub use app::{App, Settings};
-pub use both::sign_box::screen;
+pub use both::sign::figures;
+pub use both::sign_box::screen_of as screen;
 pub use cached::gzip;
 pub use form::Upload;
 pub use password::Passwords;

@@ -53,7 +53,8 @@ async fn looking_at_a_link_does_not_spend_it_and_using_it_does() {
     let rafiq = demo.comes_in(&link, "Rafiq Islam").await;
     let page = rafiq.get(demo.url()).send().await.unwrap();
     let page = page.text().await.unwrap();
-    // The shorts wait to be acknowledged, and nothing else is Meghna's business.
+    // The shorts wait to be acknowledged; those of last year are sealed, and nothing else is
+    // Meghna's business.
     assert!(page.contains("Ridge trail shorts"), "{page}");
     assert!(!page.contains("half-zip"), "{page}");
     let again = reqwest::get(&link).await.unwrap();

@@ -159,7 +159,9 @@ struct Washing {
     direction: Option<&'static str>,
     points: Vec<ItemId>,
     percent: String,
-    correction: String,
+    /// Where washing changed it by more than measuring explains.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    correction: Option<String>,
     sentence: String,
 }
 
@@ -352,14 +354,18 @@ impl Teller<'_> {
                 continue;
             };
             let washed = washed(&self.paper.contract, &piece.values(), after);
-            changes.extend(washed.groups.iter().map(|group| Washing {
-                piece: piece.id.clone(),
-                fabric: group.fabric.clone(),
-                direction: group.along.map(Direction::word),
-                points: group.points.clone(),
-                percent: group.together.percent.show(self.paper.sign),
-                correction: group.together.correction.show(self.paper.sign),
-                sentence: self.said.wash(group).to_string(),
+            changes.extend(washed.groups.iter().map(|group| {
+                Washing {
+                    piece: piece.id.clone(),
+                    fabric: group.fabric.clone(),
+                    direction: group.along.map(Direction::word),
+                    points: group.points.clone(),
+                    percent: group.together.percent.show(self.paper.sign),
+                    correction: group
+                        .is_carried()
+                        .then(|| group.together.correction.show(self.paper.sign)),
+                    sentence: self.said.wash(group).to_string(),
+                }
             }));
         }
         changes

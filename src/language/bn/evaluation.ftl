@@ -46,6 +46,7 @@ evaluation-repeat-assumed = কিছুই দুইবার মাপা হ�
 evaluation-repeat-measurers = কয়েকজনের মাপা { $count }টি পয়েন্ট থেকে, একই মাপ { $deviation }-এর মধ্যে আবার পাওয়া যায়।
 evaluation-repeat-pieces = একই সাইজের কয়েকটি পিসে থাকা { $count }টি পয়েন্ট থেকে, একই মাপ { $deviation }-এর মধ্যে আবার পাওয়া যায়।
 evaluation-wash = { $place }: ধোয়ায় { $percent } %। সেখানে প্যাটার্ন × { $factor } করুন।
+evaluation-wash-little = { $place }: ধোয়ায় { $percent } %, যা মাপার ভুলের চেয়ে বেশি নয়।
 
 ## On a round's page
 

@@ -207,6 +207,10 @@ rounds-parcel = যেভাবে পাঠানো
 
 washes-title = ধোয়া
 washes-what = ধোয়ার আগে ও পরে মাপের পরিবর্তন: (পরে − আগে) / আগে।
+washes-rest = { $count ->
+    [one] আরও { $count }টি জায়গায় পরিবর্তন মাপার ভুলের চেয়ে বেশি নয়।
+   *[other] আরও { $count }টি জায়গায় পরিবর্তন মাপার ভুলের চেয়ে বেশি নয়।
+}
 washes-points = { $count ->
     [one] { $count }টি পয়েন্ট
    *[other] প্রতিটি পয়েন্ট ({ $count })

@@ -52,6 +52,7 @@ evaluation-repeat-assumed = Nothing was measured twice. It is assumed that a val
 evaluation-repeat-measurers = Judged by { $count } points that were measured by several people, a value can be repeated to { $deviation }.
 evaluation-repeat-pieces = Judged by { $count } points that several pieces of a size have, a value can be repeated to { $deviation }.
 evaluation-wash = { $place }: { $percent } % by washing. Make the pattern × { $factor } there.
+evaluation-wash-little = { $place }: { $percent } % by washing, which is no more than measuring explains.
 
 ## On a round's page
 

@@ -222,6 +222,10 @@ rounds-parcel = Sent with
 
 washes-title = Washing
 washes-what = Change of what was measured before and after washing: (after − before) / before.
+washes-rest = { $count ->
+    [one] One more place changed by no more than measuring explains.
+   *[other] { $count } more places changed by no more than measuring explains.
+}
 washes-points = { $count ->
     [one] { $count } point
    *[other] Each of { $count } points

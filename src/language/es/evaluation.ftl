@@ -49,6 +49,7 @@ evaluation-repeat-assumed = Nada se midió dos veces. Se supone que un valor se 
 evaluation-repeat-measurers = A juzgar por { $count } puntos medidos por varias personas, un valor se repite dentro de { $deviation }.
 evaluation-repeat-pieces = A juzgar por { $count } puntos que tienen varias piezas de una talla, un valor se repite dentro de { $deviation }.
 evaluation-wash = { $place }: { $percent } % por el lavado. Haga ahí el patrón × { $factor }.
+evaluation-wash-little = { $place }: { $percent } % por el lavado, no más de lo que explica la medición.
 
 ## On a round's page
 

@@ -222,6 +222,10 @@ rounds-parcel = Envío
 
 washes-title = Lavado
 washes-what = Cambio de lo medido antes y después del lavado: (después − antes) / antes.
+washes-rest = { $count ->
+    [one] { $count } lugar más cambió no más de lo que explica la medición.
+   *[other] { $count } lugares más cambiaron no más de lo que explica la medición.
+}
 washes-points = { $count ->
     [one] { $count } punto
    *[other] Cada uno de los { $count } puntos

@@ -46,6 +46,7 @@ evaluation-repeat-assumed = कुछ भी दो बार नहीं न�
 evaluation-repeat-measurers = कई लोगों के नापे { $count } पॉइंट के आधार पर, नाप { $deviation } के भीतर दोहराया जा सकता है।
 evaluation-repeat-pieces = एक साइज़ के कई पीसों में मौजूद { $count } पॉइंट के आधार पर, नाप { $deviation } के भीतर दोहराया जा सकता है।
 evaluation-wash = { $place }: धुलाई से { $percent } %। वहाँ पैटर्न × { $factor } करें।
+evaluation-wash-little = { $place }: धुलाई से { $percent } %, जो नापने की चूक से अधिक नहीं है।
 
 ## On a round's page
 

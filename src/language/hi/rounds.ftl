@@ -207,6 +207,10 @@ rounds-parcel = भेजने का तरीका
 
 washes-title = धुलाई
 washes-what = धुलाई से पहले और बाद के नाप का बदलाव: (बाद − पहले) / पहले।
+washes-rest = { $count ->
+    [one] { $count } और जगह का बदलाव नापने की चूक से अधिक नहीं है।
+   *[other] { $count } और जगहों का बदलाव नापने की चूक से अधिक नहीं है।
+}
 washes-points = { $count ->
     [one] { $count } बिंदु
    *[other] हर बिंदु ({ $count })

@@ -49,6 +49,7 @@ evaluation-repeat-assumed = Nada foi medido duas vezes. Supõe-se que um valor s
 evaluation-repeat-measurers = A julgar por { $count } pontos medidos por várias pessoas, um valor se repete dentro de { $deviation }.
 evaluation-repeat-pieces = A julgar por { $count } pontos que várias peças de um tamanho têm, um valor se repete dentro de { $deviation }.
 evaluation-wash = { $place }: { $percent } % pela lavagem. Faça o molde × { $factor } ali.
+evaluation-wash-little = { $place }: { $percent } % pela lavagem, não mais do que a medição explica.
 
 ## On a round's page
 

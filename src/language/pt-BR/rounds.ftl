@@ -222,6 +222,10 @@ rounds-parcel = Envio
 
 washes-title = Lavagem
 washes-what = Mudança do que foi medido antes e depois da lavagem: (depois − antes) / antes.
+washes-rest = { $count ->
+    [one] Mais { $count } lugar mudou não mais do que a medição explica.
+   *[other] Mais { $count } lugares mudaram não mais do que a medição explica.
+}
 washes-points = { $count ->
     [one] { $count } ponto
    *[other] Cada um dos { $count } pontos

@@ -46,6 +46,7 @@ evaluation-repeat-assumed = Hiçbir şey iki kez ölçülmedi. Bir değerin { $d
 evaluation-repeat-measurers = Birkaç kişinin ölçtüğü { $count } noktaya göre bir değer { $deviation } içinde tekrarlanabiliyor.
 evaluation-repeat-pieces = Aynı bedenden birkaç numunede bulunan { $count } noktaya göre bir değer { $deviation } içinde tekrarlanabiliyor.
 evaluation-wash = { $place }: yıkamayla % { $percent }. Kalıbı orada × { $factor } yapın.
+evaluation-wash-little = { $place }: yıkamayla % { $percent }; ölçme hatasının açıkladığından fazla değil.
 
 ## On a round's page
 

@@ -207,6 +207,10 @@ rounds-parcel = Gönderi
 
 washes-title = Yıkama
 washes-what = Yıkamadan önce ve sonra ölçülenin değişimi: (sonra − önce) / önce.
+washes-rest = { $count ->
+    [one] { $count } yerde daha değişim, ölçme hatasının açıkladığından fazla değil.
+   *[other] { $count } yerde daha değişim, ölçme hatasının açıkladığından fazla değil.
+}
 washes-points = { $count ->
     [one] { $count } nokta
    *[other] Her nokta ({ $count })

@@ -46,6 +46,7 @@ evaluation-repeat-assumed = Không có gì được đo hai lần. Giả định
 evaluation-repeat-measurers = Xét theo { $count } vị trí có nhiều người đo, đo lại lệch trong { $deviation }.
 evaluation-repeat-pieces = Xét theo { $count } vị trí có nhiều chiếc cùng cỡ, đo lại lệch trong { $deviation }.
 evaluation-wash = { $place }: { $percent } % do giặt. Hãy nhân rập ở đó × { $factor }.
+evaluation-wash-little = { $place }: { $percent } % do giặt, không hơn mức mà sai số đo giải thích được.
 
 ## On a round's page
 

@@ -207,6 +207,9 @@ rounds-parcel = Gửi bằng
 
 washes-title = Giặt
 washes-what = Thay đổi giữa số đo trước và sau khi giặt: (sau − trước) / trước.
+washes-rest = { $count ->
+   *[other] { $count } chỗ khác thay đổi không hơn mức mà sai số đo giải thích được.
+}
 washes-points = { $count ->
    *[other] Từng điểm ({ $count })
 }

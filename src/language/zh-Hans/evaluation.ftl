@@ -46,6 +46,7 @@ evaluation-repeat-assumed = 没有部位量过两次。假定同一数值的重�
 evaluation-repeat-measurers = 根据多人测量的 { $count } 个部位，同一数值的重复误差为 { $deviation }。
 evaluation-repeat-pieces = 根据同码多件的 { $count } 个部位，同一数值的重复误差为 { $deviation }。
 evaluation-wash = { $place }：洗后 { $percent } %。请将该处纸样 × { $factor }。
+evaluation-wash-little = { $place }：水洗 { $percent } %，不超过测量误差可解释的范围。
 
 ## On a round's page
 

@@ -207,6 +207,9 @@ rounds-parcel = 寄送方式
 
 washes-title = 水洗
 washes-what = 水洗前后测量值的变化：（水洗后 − 水洗前）/ 水洗前。
+washes-rest = { $count ->
+   *[other] 另有 { $count } 处的变化不超过测量误差可解释的范围。
+}
 washes-points = { $count ->
    *[other] 每个部位（{ $count }）
 }

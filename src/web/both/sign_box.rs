@@ -191,8 +191,21 @@ impl Facts<'_> {
 
 /// The digest of what is on the signer's screen: language, statement, what is signed, and the
 /// figures. Whoever has these and the program's texts can make it again.
-pub fn screen(t: Text, statement: &str, digest: &Digest, figures: &str) -> Digest {
+fn screen(t: Text, statement: &str, digest: &Digest, figures: &str) -> Digest {
     Digest::of(format!("{}\n{statement}\n{digest}\n{figures}", t.lang()).as_bytes())
+}
+
+/// The same for what somebody of this side signs.
+pub fn screen_of(t: Text, what: &Sign<'_>, side: Side, digest: &Digest, figures: &str) -> Digest {
+    let statement = t.statement(match (what, side) {
+        (Sign::Revision(_), Side::Factory) => Statement::RevisionByFactory,
+        (Sign::Revision(_), Side::Brand) => Statement::RevisionByBrand,
+        (Sign::Round(_), Side::Factory) => Statement::RoundByFactory,
+        (Sign::Round(_), Side::Brand) => Statement::RoundByBrand,
+        (Sign::Seal(_), Side::Factory) => Statement::SealByFactory,
+        (Sign::Seal(_), Side::Brand) => Statement::SealByBrand,
+    });
+    screen(t, &statement.to_string(), digest, figures)
 }
 
 /// Takes a signature from the form of a box; `figures` are those that the page shows now.
@@ -209,15 +222,7 @@ pub async fn sign(
         return Err(Problem::BadForm);
     };
     let t = may.who.t;
-    let statement = t.statement(match (&what, may.permit.side()) {
-        (Sign::Revision(_), Side::Factory) => Statement::RevisionByFactory,
-        (Sign::Revision(_), Side::Brand) => Statement::RevisionByBrand,
-        (Sign::Round(_), Side::Factory) => Statement::RoundByFactory,
-        (Sign::Round(_), Side::Brand) => Statement::RoundByBrand,
-        (Sign::Seal(_), Side::Factory) => Statement::SealByFactory,
-        (Sign::Seal(_), Side::Brand) => Statement::SealByBrand,
-    });
-    let screen = screen(t, &statement.to_string(), &shown, figures);
+    let screen = screen_of(t, &what, may.permit.side(), &shown, figures);
     if screen.as_str() != fields.text("screen") {
         // The page was shown in another language, or by another version of the program.
         let style = may.permit.style().clone();

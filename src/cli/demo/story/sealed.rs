@@ -10,11 +10,10 @@ use crate::exchange::approval::{Verdict, needed};
 use crate::exchange::measuring::Wash;
 use crate::exchange::round::{Kind, Materials, Move, Outcome, Sending};
 use crate::exchange::seal::Keep;
-use crate::exchange::signature::Statement;
 use crate::language::Language;
-use crate::spec::{Digest, ItemId, Length, RoundId, SealId, Spec, StyleId, Unit};
+use crate::spec::{Digest, ItemId, Length, OrgId, RoundId, SealId, Spec, StyleId, Unit};
 use crate::store::{Decide, NewMeasurement, NewRound, NewSubmission, Piece, Round, Sign, SignForm};
-use crate::web::{Upload, screen, upload};
+use crate::web::{Upload, figures, screen, upload};
 
 /// The sizes of the size set, and of the pieces that were kept.
 const SIZES: [&str; 4] = ["S", "M", "L", "XL"];
@@ -43,6 +42,9 @@ impl Story<'_> {
         self.shares(&style, factory).await?;
         self.days_ago(148, 0);
         self.acknowledges(&style, factory, 1).await?;
+        for who in [&factory.merchandiser, &self.cast.designer] {
+            self.signs_first_revision(&style, factory, who).await?;
+        }
         self.days_ago(140, 0);
         self.everything_is_approved(&style, factory).await?;
 
@@ -145,6 +147,9 @@ impl Story<'_> {
             language: "en",
         };
         store.decide(&brand.on(style).await?, &id, approved).await?;
+        for who in [merchandiser, brand] {
+            self.signs_round(style, who, &id).await?;
+        }
         Ok(id)
     }
 
@@ -206,24 +211,58 @@ impl Story<'_> {
         Ok(store.seal(&owner.on(style).await?, round, &keep).await?)
     }
 
-    /// Signs the seal as somebody does who reads its page.
     async fn signs_seal(&self, style: &StyleId, who: &Person, seal: &SealId) -> Result<(), Failed> {
-        let store = &self.app.store;
-        let permit = who.on::<act::Sign>(style).await?;
-        let seals = store.seals(&who.on(style).await?).await?;
+        let seals = self.app.store.seals(&who.on(style).await?).await?;
         let sealed = seals.iter().find(|it| it.id == *seal);
         let shown = sealed.ok_or("no seal")?.record().digest()?;
+        self.signs(style, who, (Sign::Seal(seal), &shown), "", None)
+            .await
+    }
+
+    async fn signs_round(&self, style: &StyleId, who: &Person, id: &RoundId) -> Result<(), Failed> {
+        let store = &self.app.store;
+        let must_fixes = store.must_fixes_of(&who.on(style).await?, id).await?;
+        let record = store
+            .round(&who.on(style).await?, id)
+            .await?
+            .record(must_fixes);
+        let shown = record.ok_or("it is not decided")?.digest()?;
+        self.signs(style, who, (Sign::Round(id), &shown), "", None)
+            .await
+    }
+
+    async fn signs_first_revision(
+        &self,
+        style: &StyleId,
+        factory: &Factory,
+        who: &Person,
+    ) -> Result<(), Failed> {
+        let read = who.on::<act::Read>(style).await?;
+        let revision = self.app.store.revision(&read, 1).await?;
+        let figures = figures(Language::ORIGINAL.text(), &revision.frozen);
+        let form = (Sign::Revision(1), &revision.digest);
+        self.signs(style, who, form, &figures, Some(&factory.org))
+            .await
+    }
+
+    /// Signs as somebody does who reads the page of it, on which these figures stand.
+    async fn signs(
+        &self,
+        style: &StyleId,
+        who: &Person,
+        (what, shown): (Sign<'_>, &Digest),
+        figures: &str,
+        with: Option<&OrgId>,
+    ) -> Result<(), Failed> {
+        let store = &self.app.store;
+        let permit = who.on::<act::Sign>(style).await?;
         let t = Language::ORIGINAL.text();
-        let statement = t.statement(match permit.side() {
-            Side::Factory => Statement::SealByFactory,
-            Side::Brand => Statement::SealByBrand,
-        });
-        let screen: Digest = screen(t, &statement.to_string(), &shown, "");
+        let screen = screen(t, &what, permit.side(), shown, figures);
         let now = store.world().now();
         let form = SignForm {
-            what: Sign::Seal(seal),
-            org: None,
-            shown: &shown,
+            what,
+            org: with,
+            shown,
             screen: &screen,
             language: t.lang(),
             local_time: now.as_str(),

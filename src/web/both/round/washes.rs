@@ -27,6 +27,8 @@ struct PieceWashed {
     size: String,
     /// By fabric and direction: what washing does there, and the pattern that answers it.
     groups: Vec<String>,
+    /// How many of them changed by no more than measuring explains.
+    rest: usize,
     rows: Vec<Row>,
 }
 
@@ -79,15 +81,13 @@ fn of_piece(t: Text, round: &Round, contract: &Contract, piece: &Piece) -> Optio
         })
     });
     let rows: Vec<Row> = rows.collect();
+    let carried = washed.groups.iter().filter(|it| it.is_carried());
     let size = round.frozen.spec.size(&piece.size);
     (!rows.is_empty()).then(|| PieceWashed {
         number: piece.number,
         size: size.map_or_else(String::new, |it| it.code.clone()),
-        groups: washed
-            .groups
-            .iter()
-            .map(|group| said.wash(group).to_string())
-            .collect(),
+        groups: carried.map(|group| said.wash(group).to_string()).collect(),
+        rest: washed.groups.iter().filter(|it| !it.is_carried()).count(),
         rows,
     })
 }
