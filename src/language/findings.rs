@@ -1,7 +1,10 @@
 //! The sentences of the readiness checks.
 
-use crate::spec::check::{Fact, Finding, Severity};
+use crate::exchange::refused::FindingKey;
+use crate::exchange::revision::Frozen;
+use crate::spec::check::{Fact, Finding, Severity, check_by};
 use crate::spec::units::{DecimalSign, Length, Unit};
+use crate::spec::{Book, grade};
 
 use super::message::{Message, Text};
 use super::names::Named;
@@ -15,7 +18,51 @@ impl Named for Severity {
     }
 }
 
+/// A warning that a revision was published with.
+pub struct AcceptedWarning {
+    pub sentence: String,
+    /// In the words of who accepted it.
+    pub reason: String,
+}
+
 impl Text {
+    /// The warnings that a revision was published with. Their sentences are made again from the frozen
+    /// spec; a warning that the rules of today do not find goes by its code.
+    pub fn accepted(self, frozen: &Frozen) -> Vec<AcceptedWarning> {
+        if frozen.accepted.is_empty() {
+            return Vec::new();
+        }
+        let spec = &frozen.spec;
+        // By the tables that it was published with.
+        let book = Book::corrected(frozen.corrections.clone());
+        let findings = match &book {
+            Ok(book) => check_by(book, spec, &grade(spec)),
+            Err(_) => check_by(Book::shipped(), spec, &grade(spec)),
+        };
+        let lines = frozen.accepted.iter().map(|accepted| {
+            let key = FindingKey {
+                code: accepted.code.clone(),
+                item: accepted.item.clone(),
+            };
+            let finding = findings.iter().find(|it| FindingKey::of(it) == key);
+            let sentence = match finding {
+                Some(finding) => self
+                    .finding(finding, frozen.chart.unit, frozen.decimal)
+                    .to_string(),
+                None => {
+                    let item = accepted.item.as_ref().and_then(|id| spec.item(id));
+                    let item = item.map(|item| format!("{} {}: ", item.letter(), item.name()));
+                    format!("{}{}", item.unwrap_or_default(), accepted.code)
+                }
+            };
+            AcceptedWarning {
+                sentence,
+                reason: accepted.reason.clone(),
+            }
+        });
+        lines.collect()
+    }
+
     /// What was found, on which item, and what to do. Lengths are shown in `unit`, the spec's master
     /// unit.
     pub fn finding(self, finding: &Finding, unit: Unit, sign: DecimalSign) -> Message {

@@ -47,6 +47,7 @@ mod values;
 pub use changes::{ChangeLine, SizeLine, other_unit, shown};
 pub use deeds::Things;
 pub use evaluation::Evaluated;
+pub use findings::AcceptedWarning;
 pub use message::{Message, Slot, Text};
 pub use names::Named;
 pub use terms::{Beside, Worded, terms_of};

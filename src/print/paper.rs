@@ -132,6 +132,10 @@ pub enum Band {
     Withdrawn,
 }
 
+/// So many bytes of originals are attached to one print. Whatever is larger is downloaded from the page
+/// of the revision, or lies in its archive; the print says so.
+pub const MOST_ATTACHED: usize = 48 * 1024 * 1024;
+
 /// How a print is asked for.
 #[derive(Debug, Clone, PartialEq, Eq, Hash, Serialize, Deserialize)]
 pub struct Order {

@@ -213,3 +213,27 @@ async fn refuses_everybody() -> u16 {
     });
     port
 }
+
+on_both! {
+    async fn no_letter_says_what_no_file_of_texts_holds(db) {
+        let mailbox = Mailbox::opens().await;
+        let site = Site::with_revision(db).await;
+        let (brand, factory) = (&site.cast.brand, &site.cast.sao_mai);
+        wants(&site, &factory.lead, "linh@sao-mai.example", "en-XA").await;
+        factory.acknowledges(1).await.unwrap();
+        brand.insists(factory, "point-c", "Longer").await.unwrap();
+        let round = brand.requests(factory, &["size-m"]).await.unwrap();
+        let app = site.app.clone();
+        assert_eq!(send_out(&app, &mailbox.post).await.unwrap(), 1);
+        factory.starts(&round).await.unwrap();
+        let letters = mailbox.letters().join("\n");
+        // Addresses, headers of the letter, and what people are called or have called things.
+        let known = ["To", "From", "Subject", "Fellseam", "Linh", "Shoal", "half", "zip", "HT"];
+        let said = letters.lines().filter(|line| !line.contains("://") && !line.contains('@'));
+        let words = said.flat_map(|line| line.split(|letter: char| !letter.is_alphanumeric()));
+        let plain = words.filter(|it| it.len() > 1 && it.bytes().all(|it| it.is_ascii_alphabetic()));
+        let foreign: Vec<&str> = plain.filter(|it| !known.contains(it)).collect();
+        assert!(foreign.is_empty(), "{foreign:?} in {letters}");
+        assert!(letters.contains("Ĥ"), "it is in that language: {letters}");
+    }
+}

@@ -1,11 +1,11 @@
 //! Prints of the three whole specs, looked at through poppler's tools: what a reader of the PDF
 //! finds, not what the program meant.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::process::Command;
 
-use fellseam::exchange::revision::Frozen;
+use fellseam::exchange::revision::{Accepted, Frozen};
 use fellseam::exchange::translation::Translations;
 use fellseam::language::terms_of;
 use fellseam::print::paper::{Band, Enclosed, NoPrint, Order, Paper, Parcel, Part, Use};
@@ -66,6 +66,7 @@ fn parcel(pack: &str, languages: &[&str], parts: &[Part]) -> Parcel {
         document,
         before: Vec::new(),
         files: files.collect(),
+        left_out: Vec::new(),
     }
 }
 
@@ -261,4 +262,87 @@ async fn a_letter_that_no_font_has_fails_the_print() {
             packages: String::new(),
         }
     );
+}
+
+#[tokio::test]
+async fn a_print_says_which_warnings_were_accepted_and_which_originals_it_lacks() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut shorts = frozen(spec("trail-shorts"));
+    shorts.accepted.push(Accepted {
+        code: "point-unkeyed".to_owned(),
+        item: None,
+        reason: "As the sealed sample shows.".to_owned(),
+    });
+    let (document, digest) = shorts.seal().unwrap();
+    let mut parcel = parcel("trail-shorts", &["en"], &[Part::Identity]);
+    parcel.document = document;
+    parcel.order.digest = Some(digest);
+    parcel.left_out = vec!["front-view.psd".to_owned()];
+    let pdf = printed(&parcel, folder.path()).await;
+    let text = tool("pdftotext", &["-layout", &pdf, "-"]);
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    for said in [
+        "Warnings that the brand accepted",
+        "point-unkeyed Reason: As the sealed sample shows.",
+        "Not attached, since the originals together are larger than 48 MB: front-view.psd.",
+    ] {
+        assert!(text.contains(said), "{said}: {text}");
+    }
+}
+
+/// Units, codes of standards and formats: the same in every language.
+const SAME: &[&str] = &[
+    "UTC", "ISO", "cm", "mm", "in", "UTC", "tex", "RRGGBB", "XS", "XL", "CIE", "Lab", "D65", "A4",
+];
+
+/// What a brand wrote: texts, and not the words of the document's fixed sets, which look like
+/// `knitted_fabric`.
+fn written(value: &serde_json::Value, words: &mut BTreeSet<String>) {
+    use serde_json::Value;
+
+    match value {
+        Value::String(text) => {
+            let fixed = text
+                .bytes()
+                .all(|it| it.is_ascii_lowercase() || b"_0123456789".contains(&it));
+            if !fixed || text.starts_with(char::is_numeric) {
+                words.extend(latin(text).map(str::to_owned));
+            }
+        }
+        Value::Array(values) => values.iter().for_each(|it| written(it, words)),
+        Value::Object(members) => members.values().for_each(|it| written(it, words)),
+        _ => {}
+    }
+}
+
+/// The words in plain Latin letters.
+fn latin(text: &str) -> impl Iterator<Item = &str> {
+    let words = text.split(|letter: char| !letter.is_alphanumeric());
+    words.filter(|word| word.len() > 1 && word.bytes().all(|it| it.is_ascii_alphabetic()))
+}
+
+/// In the language of which every letter is another one, what is left in plain letters is the brand's
+/// or nobody's text.
+#[tokio::test]
+async fn no_sheet_says_what_no_file_of_texts_holds() {
+    let folder = tempfile::tempdir().unwrap();
+    for pack in ["half-zip", "rain-jacket", "trail-shorts"] {
+        let parcel = parcel(pack, &["en-XA"], &Part::ALL);
+        let pdf = printed(&parcel, folder.path()).await;
+        let text = tool("pdftotext", &["-raw", &pdf, "-"]);
+        let mut known: BTreeSet<String> = SAME.iter().map(|it| (*it).to_owned()).collect();
+        // Words of a brand that look like those of a fixed set come last.
+        known.extend(latin("The first one. Sao Mai Garment. slider").map(str::to_owned));
+        let spec = spec(pack);
+        // Labels say in which language they are by its tag.
+        known.extend(spec.header.languages.iter().cloned());
+        let document = serde_json::to_value(spec).expect("JSON");
+        written(&document, &mut known);
+        let foreign: BTreeSet<&str> = latin(&text).filter(|it| !known.contains(*it)).collect();
+        assert!(foreign.is_empty(), "{pack}: {foreign:?}");
+        assert!(
+            text.contains("ŠÎÎžéé") || text.contains("Šîîžéé"),
+            "it is in that language"
+        );
+    }
 }

@@ -10,6 +10,7 @@ paper-artwork = আর্টওয়ার্ক
 paper-labels = লেবেল ও প্যাকিং
 paper-inspection = পরিদর্শন
 paper-nothing = এখানে কিছু বলা নেই।
+paper-left-out = সংযুক্ত নয়, কারণ মূল ফাইলগুলো একসঙ্গে { $most } MB-এর বেশি: { $names }। রিভিশনের পাতা থেকে ডাউনলোড করুন।
 paper-page = পৃষ্ঠা
 paper-changed = সংস্করণ { $revision }-এর পর বদলেছে; আগের মান কাটা
 paper-scan = এই প্রিন্ট কি এখনও চলবে? স্ক্যান করুন।

@@ -10,6 +10,7 @@ paper-artwork = Artwork
 paper-labels = Labels and packing
 paper-inspection = Inspection
 paper-nothing = Nothing is said here.
+paper-left-out = Not attached, since the originals together are larger than { $most } MB: { $names }. Download them from the page of the revision.
 paper-page = Page
 paper-changed = changed since revision { $revision }; what it was is struck through
 paper-scan = Is this print still valid? Scan.

@@ -10,6 +10,7 @@ paper-artwork = Arte
 paper-labels = Etiquetas y embalaje
 paper-inspection = Inspección
 paper-nothing = Aquí no se dice nada.
+paper-left-out = Sin adjuntar, porque los originales juntos superan { $most } MB: { $names }. Descárguelos de la página de la revisión.
 paper-page = Página
 paper-changed = cambió desde la revisión { $revision }; el valor anterior está tachado
 paper-scan = ¿Sigue siendo válida esta impresión? Escanee.

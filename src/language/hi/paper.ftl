@@ -10,6 +10,7 @@ paper-artwork = आर्टवर्क
 paper-labels = लेबल और पैकिंग
 paper-inspection = जाँच
 paper-nothing = यहाँ कुछ नहीं कहा गया है।
+paper-left-out = संलग्न नहीं, क्योंकि मूल फ़ाइलें मिलकर { $most } MB से बड़ी हैं: { $names }। रिवीज़न के पन्ने से डाउनलोड करें।
 paper-page = पृष्ठ
 paper-changed = संशोधन { $revision } के बाद बदला; पुराना मान कटा हुआ है
 paper-scan = क्या यह प्रिंट अब भी मान्य है? स्कैन करें।

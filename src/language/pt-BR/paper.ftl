@@ -10,6 +10,7 @@ paper-artwork = Arte
 paper-labels = Etiquetas e embalagem
 paper-inspection = Inspeção
 paper-nothing = Nada é dito aqui.
+paper-left-out = Não anexado, pois os originais juntos passam de { $most } MB: { $names }. Baixe da página da revisão.
 paper-page = Página
 paper-changed = alterado desde a revisão { $revision }; o valor antigo está riscado
 paper-scan = Esta impressão ainda vale? Leia o código.

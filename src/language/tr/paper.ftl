@@ -10,6 +10,7 @@ paper-artwork = Baskı ve nakış
 paper-labels = Etiketler ve paketleme
 paper-inspection = Kontrol
 paper-nothing = Burada bir şey söylenmiyor.
+paper-left-out = Eklenmedi, çünkü özgün dosyalar birlikte { $most } MB’tan büyük: { $names }. Revizyonun sayfasından indirin.
 paper-page = Sayfa
 paper-changed = revizyon { $revision } sonrasında değişti; eski değerin üstü çizili
 paper-scan = Bu çıktı hâlâ geçerli mi? Taratın.

@@ -10,6 +10,7 @@ paper-artwork = Hình in thêu
 paper-labels = Nhãn và đóng gói
 paper-inspection = Kiểm hàng
 paper-nothing = Ở đây không có nội dung.
+paper-left-out = Không đính kèm, vì các tệp gốc cộng lại lớn hơn { $most } MB: { $names }. Hãy tải từ trang của phiên bản.
 paper-page = Trang
 paper-changed = đã đổi so với bản { $revision }; giá trị cũ bị gạch ngang
 paper-scan = Bản in này còn hiệu lực không? Hãy quét.

@@ -10,6 +10,7 @@ paper-artwork = 图案
 paper-labels = 标签与包装
 paper-inspection = 检验
 paper-nothing = 此处没有内容。
+paper-left-out = 未附上（原文件合计超过 { $most } MB）：{ $names }。请从该版页面下载。
 paper-page = 页
 paper-changed = 自第 { $revision } 版以来有改动；原值划掉
 paper-scan = 这份打印件还有效吗？请扫码。

@@ -1,5 +1,6 @@
 //! The first sheet: what it is, how it looks, its colours, and what changed.
 
+use super::MOST_ATTACHED;
 use super::block::{Block, Page, Words};
 use super::drawing::What;
 use super::writer::Writer;
@@ -44,6 +45,15 @@ impl Writer<'_> {
             blocks.extend(self.matrix());
         }
         blocks.extend(self.what_changed());
+        blocks.extend(self.accepted());
+        if !self.parcel.left_out.is_empty() {
+            let names = self.parcel.left_out.join(", ");
+            blocks.push(self.note(|t| {
+                t.say("paper-left-out")
+                    .with("most", MOST_ATTACHED / (1024 * 1024))
+                    .with("names", &names)
+            }));
+        }
         if self.texts.iter().any(|t| t.explains()) {
             let explain = self.texts.iter().find(|t| t.explains());
             let terms = explain.map(|t| t.say("term-legend").to_string());
@@ -58,6 +68,38 @@ impl Writer<'_> {
             });
         }
         vec![Page::of(blocks)]
+    }
+
+    /// The warnings that it was published with, each with its reason.
+    fn accepted(&self) -> Vec<Block> {
+        let Some(frozen) = self
+            .edition
+            .frozen
+            .as_ref()
+            .filter(|it| !it.accepted.is_empty())
+        else {
+            return Vec::new();
+        };
+        let told: Vec<_> = self
+            .texts
+            .iter()
+            .map(|t| (*t, t.accepted(frozen)))
+            .collect();
+        let line = |at: usize| {
+            let mut said = told.iter().filter_map(|(t, lines)| {
+                let line = lines.get(at)?;
+                let (sentence, reason) = (&line.sentence, &line.reason);
+                Some(format!("{sentence} {} {reason}", t.say("accepted-reason")))
+            });
+            let a = said.next().unwrap_or_default();
+            let b = said.next().filter(|b| *b != a);
+            Words { a, b, term: false }
+        };
+        let items = (0..frozen.accepted.len()).map(line).collect();
+        vec![
+            self.heading(|t| t.say("accepted-title")),
+            Block::List { items },
+        ]
     }
 
     /// The change list against the revision before, and why this one was published.

@@ -16,6 +16,8 @@ pub struct Parcel {
     /// The revision before this one, to tell what changed; empty where there is none.
     pub before: Vec<u8>,
     pub files: Vec<Enclosed>,
+    /// The names of originals that are too large to be attached beside the others.
+    pub left_out: Vec<String>,
 }
 
 /// A file that is shown or attached.
@@ -46,6 +48,7 @@ struct Head {
     document: usize,
     before: usize,
     files: Vec<FileHead>,
+    left_out: Vec<String>,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -72,6 +75,7 @@ impl Parcel {
             document: self.document.len(),
             before: self.before.len(),
             files: files.collect(),
+            left_out: self.left_out.clone(),
         };
         let mut packed = serde_json::to_vec(&head).expect("texts and numbers");
         packed.push(b'\n');
@@ -113,6 +117,7 @@ impl Parcel {
             document,
             before,
             files,
+            left_out: head.left_out,
         })
     }
 

@@ -16,7 +16,9 @@ use crate::access::{Side, StylePermit, act};
 use crate::exchange::revision::Standing;
 use crate::files::{Media, RenderError};
 use crate::language::{Language, Text};
-use crate::print::paper::{Band, Enclosed, NoPrint, Order, Paper, Parcel, Part, Use};
+use crate::print::paper::{
+    Band, Enclosed, MOST_ATTACHED, NoPrint, Order, Paper, Parcel, Part, Use,
+};
 use crate::spec::{Digest, OrgId, StyleId};
 use crate::store::StoreError;
 use crate::web::App;
@@ -27,10 +29,6 @@ use crate::web::problem::Problem;
 
 /// Bytes of all prints that are kept.
 const KEPT: u64 = 64 * 1024 * 1024;
-
-/// Bytes of originals that one print takes along. A larger one is in the archive of the revision.
-const MOST_ATTACHED: usize = 48 * 1024 * 1024;
-
 /// Pictures are shown as sharp as this many pixels across.
 const SHARP: u32 = 2048;
 
@@ -246,12 +244,13 @@ pub async fn paper(
         _ => app.store.revision_bytes(permit, n - 1).await?,
     };
     let document = app.store.revision_bytes(permit, n).await?;
-    let files = enclosed(&app, permit, &revision.frozen.files).await?;
+    let (files, left_out) = enclosed(&app, permit, &revision.frozen.files).await?;
     let parcel = Parcel {
         order,
         document,
         before,
         files,
+        left_out,
     };
     match made(&app, may.who.t, parcel).await? {
         Ok(pdf) => {
@@ -288,11 +287,13 @@ pub async fn draft_paper(
         None => Vec::new(),
     };
     let document = serde_json::to_vec(&draft.spec);
+    let (files, left_out) = enclosed(&app, &read, &draft.spec.files()).await?;
     let parcel = Parcel {
         order: order(&app, &asked, Some(Band::Draft), whom, &code),
         document: document.map_err(|error| Problem::fault(&error))?,
         before,
-        files: enclosed(&app, &read, &draft.spec.files()).await?,
+        files,
+        left_out,
     };
     match made(&app, may.who.t, parcel).await? {
         Ok(pdf) => Ok(send(&format!("{}-draft", plain(&number)), pdf)),
@@ -317,13 +318,15 @@ fn order(app: &App, asked: &Asked, band: Option<Band>, factory: String, code: &s
     }
 }
 
-/// What is shown of the files, and their originals as far as they are not too large together.
+/// What is shown of the files, and their originals as far as they are not too large together; then the
+/// names of those that are left out.
 async fn enclosed(
     app: &App,
     permit: &StylePermit<act::Read>,
     named: &BTreeSet<Digest>,
-) -> Result<Vec<Enclosed>, Problem> {
+) -> Result<(Vec<Enclosed>, Vec<String>), Problem> {
     let mut enclosed = Vec::new();
+    let mut left_out = Vec::new();
     let mut room = MOST_ATTACHED;
     for file in named {
         match app.store.picture(permit, file, SHARP).await {
@@ -346,6 +349,7 @@ async fn enclosed(
         let (_, length) = app.files.stream(&original.digest).await?;
         let length = usize::try_from(length).unwrap_or(usize::MAX);
         if length > room {
+            left_out.push(original.name);
             continue;
         }
         room -= length;
@@ -359,7 +363,7 @@ async fn enclosed(
             bytes: app.files.get(&original.digest).await?,
         });
     }
-    Ok(enclosed)
+    Ok((enclosed, left_out))
 }
 
 /// The PDF, or why there is none as a sentence.

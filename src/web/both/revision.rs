@@ -15,12 +15,10 @@ use super::sheet::{Around, Sheet};
 use super::sign_box::{Facts, SignBox};
 use super::{number, plain};
 use crate::access::{Act, Side, act};
-use crate::exchange::refused::FindingKey;
-use crate::exchange::revision::{Frozen, Standing};
+use crate::exchange::revision::Standing;
 use crate::exchange::signature::{Agreement, Subject, SubjectKind, agreement};
-use crate::language::Text;
-use crate::spec::check::check_by;
-use crate::spec::{Book, Section, StyleId, Unit, grade};
+use crate::language::{AcceptedWarning, Text};
+use crate::spec::{Section, StyleId, Unit};
 use crate::store::{RevisionCard, Shared};
 use crate::web::cached::cached;
 use crate::web::frame::{Frame, name_or_erased};
@@ -41,7 +39,7 @@ struct RevisionPage {
     by: String,
     reason: String,
     sheet: Arc<Sheet>,
-    accepted: Vec<AcceptedLine>,
+    accepted: Vec<AcceptedWarning>,
     /// Every other revision, newest first.
     others: Vec<OtherRevision>,
     /// Translations that came after it.
@@ -61,11 +59,6 @@ struct Deal {
     /// In UTC.
     acknowledged: Option<String>,
     signing: SignBox,
-}
-
-struct AcceptedLine {
-    sentence: String,
-    reason: String,
 }
 
 struct OtherRevision {
@@ -234,7 +227,7 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         name: header.name.clone(),
         by: name_or_erased(t, card.published_by.as_deref()),
         reason: frozen.reason.clone(),
-        accepted: accepted(t, &frozen),
+        accepted: t.accepted(&frozen),
         later: later(t, &frozen, translated, None),
         others: others(permit.style(), &cards, n),
         acknowledging: (card.standing == Standing::Current
@@ -246,43 +239,6 @@ async fn revision(app: &App, may: &MayOn<act::Read>, n: &str) -> Result<Revision
         sheet: made.sheet.clone(),
         deals,
     })
-}
-
-/// The warnings that it was published with. Their sentences are made again from the frozen spec; a
-/// warning that the rules of today do not find goes by its code.
-fn accepted(t: Text, frozen: &Frozen) -> Vec<AcceptedLine> {
-    if frozen.accepted.is_empty() {
-        return Vec::new();
-    }
-    let spec = &frozen.spec;
-    // By the tables that it was published with.
-    let book = Book::corrected(frozen.corrections.clone());
-    let findings = match &book {
-        Ok(book) => check_by(book, spec, &grade(spec)),
-        Err(_) => check_by(Book::shipped(), spec, &grade(spec)),
-    };
-    let lines = frozen.accepted.iter().map(|accepted| {
-        let key = FindingKey {
-            code: accepted.code.clone(),
-            item: accepted.item.clone(),
-        };
-        let finding = findings.iter().find(|it| FindingKey::of(it) == key);
-        let sentence = match finding {
-            Some(finding) => t
-                .finding(finding, frozen.chart.unit, frozen.decimal)
-                .to_string(),
-            None => {
-                let item = accepted.item.as_ref().and_then(|id| spec.item(id));
-                let item = item.map(|item| format!("{} {}: ", item.letter(), item.name()));
-                format!("{}{}", item.unwrap_or_default(), accepted.code)
-            }
-        };
-        AcceptedLine {
-            sentence,
-            reason: accepted.reason.clone(),
-        }
-    });
-    lines.collect()
 }
 
 fn others(style: &StyleId, cards: &[RevisionCard], n: u32) -> Vec<OtherRevision> {
