@@ -1,8 +1,9 @@
 //! Words of the trade beside the brand's own: what stands in a spec stays as it was written, and next
 //! to it a reader of another language finds the program's word for what is known of it.
 //!
-//! Two sources: the table of terms (`spec/terms`), and the words of the document's fixed sets (points of
-//! measure, materials, fibres ...), which every language has in its files.
+//! Three sources: ready instructions, which are whole sentences; the table of terms (`spec/terms`); and the
+//! words of the document's fixed sets (points of measure, materials, fibres ...), which every language has
+//! in its files.
 
 use std::sync::OnceLock;
 
@@ -40,7 +41,8 @@ impl Text {
         if !self.explains() {
             return None;
         }
-        look_up(entries(self.language()), name)
+        self.instructed(name)
+            .or_else(|| look_up(entries(self.language()), name))
     }
 
     /// What stands beside words of a revision for this reader: what was frozen with it; of a
@@ -98,7 +100,9 @@ pub fn terms_of(spec: &Spec, book: &Book) -> ByLanguage {
         let of = all.entry(language.tag().to_owned()).or_default();
         for place in texts(spec) {
             let short = place.words.split_whitespace().count() <= SHORT;
-            if let Some(text) = look_up(entries, &place.words).filter(|_| short) {
+            let term = || look_up(entries, &place.words).filter(|_| short);
+            let ready = language.text().instructed(&place.words);
+            if let Some(text) = ready.or_else(term) {
                 of.insert(place.words, text);
             }
         }
@@ -239,6 +243,22 @@ mod tests {
         assert_eq!(
             vi("Zip tape").as_deref(),
             Some("zip: Dây kéo · tape: Dây viền")
+        );
+    }
+
+    #[test]
+    fn a_ready_instruction_is_read_whole_and_kept_with_a_revision() {
+        let text = "Topstitch 6 mm from the edge. No puckers.";
+        let read = "Diễu cách mép 6 mm. Không nhăn.";
+        assert_eq!(vi(text).as_deref(), Some(read));
+        let mut spec = half_zip(Digest::of(b"front"));
+        spec.construction.callouts[0].text = text.to_owned();
+        spec.points.points[0].how.note = "Measure with the zip closed.".to_owned();
+        let kept = &terms_of(&spec, Book::shipped())["vi"];
+        assert_eq!(kept.get(text).map(String::as_str), Some(read));
+        assert_eq!(
+            kept["Measure with the zip closed."],
+            "Đo khi kéo khóa đóng."
         );
     }
 

@@ -75,6 +75,7 @@ assets! {
     "sign.js" "text/javascript; charset=utf-8" ["sign.js"];
     "together.js" "text/javascript; charset=utf-8" ["together.js"];
     "live.js" "text/javascript; charset=utf-8" ["live.js"];
+    "instructions.js" "text/javascript; charset=utf-8" ["instructions.js"];
     "preview.js" "text/javascript; charset=utf-8" ["preview.js"];
     "panel.js" "text/javascript; charset=utf-8" ["panel.js"];
     "photo.js" "text/javascript; charset=utf-8" ["photo.js"];

@@ -11,7 +11,15 @@ use crate::templates::split;
 
 /// Ids that are put together at run time, `say(&format!("check-{code}"))`. Whoever adds one proves
 /// by a test of its own that every id exists and is given what it names.
-const FAMILIES: &[&str] = &["check-", "field-", "list-", "phrase-", "section-", "word-"];
+const FAMILIES: &[&str] = &[
+    "check-",
+    "field-",
+    "instruction-",
+    "list-",
+    "phrase-",
+    "section-",
+    "word-",
+];
 
 #[test]
 fn templates_source_and_texts_agree() {

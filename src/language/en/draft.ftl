@@ -211,3 +211,9 @@ labels-symbols = Care symbols on a label need a licence.
 labels-symbols-why = The symbols of ISO 3758 are registered marks. A label's artwork carries words, or symbols that you upload under a licence of your own. The small signs that Fellseam shows beside the words are drawn by us as an aid on the screen, and go on no label.
 original-not-shown = The original is kept byte for byte for the factory to download. It cannot be shown here: upload a picture of it as its preview.
 listed-file-kept = What is kept: download it
+
+## Ready instructions
+
+instructions-title = Ready instructions
+instructions-help = Written as they stand here, with your figure and its unit, each factory reads them in its own language.
+instructions-ready = Each factory reads this text in its own language

@@ -2,7 +2,7 @@
 
 use askama::Template;
 
-use crate::language::Text;
+use crate::language::{INSTRUCTIONS, Language, Text, is_ready};
 use crate::spec::document::{Callout, Drawing};
 use crate::spec::fabric;
 use crate::spec::stitch::{Tables, class, seam_class};
@@ -18,6 +18,10 @@ pub struct CalloutPlate {
     /// Per inch, to a tenth.
     per_inch: Option<String>,
     drawings: Vec<Larger>,
+    /// Ready instructions, with three dots where a figure goes.
+    instructions: Vec<String>,
+    /// The text as it stands is read in every language.
+    ready: bool,
 }
 
 /// A number or class of a standard, and what it is called.
@@ -60,12 +64,21 @@ impl CalloutPlate {
             drawings: drawings
                 .filter_map(|it| larger(bench, callout, it))
                 .collect(),
+            instructions: instructions(),
+            ready: is_ready(&callout.text),
         }
     }
 
     fn is_empty(&self) -> bool {
         self.stitches.is_empty() && self.seam.is_none() && self.drawings.is_empty()
     }
+}
+
+/// In the original: they are known by its words.
+fn instructions() -> Vec<String> {
+    let t = Language::ORIGINAL.text();
+    let each = INSTRUCTIONS.iter();
+    each.map(|id| t.instruction(id, "…")).collect()
 }
 
 fn stitch(t: Text, number: &str) -> Named {
