@@ -11,7 +11,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::act::{Said, StyleAct};
-use super::{Read, Store, StoreError, values};
+use super::{Store, StoreError, values};
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::inspection::{
     self, Class, Decision, Defect, Entering, Inspecting, Lot, Outcome, Plans, Sort, State, Tally,
@@ -21,7 +21,7 @@ use crate::exchange::ledger::Act;
 use crate::exchange::revision::Frozen;
 use crate::sample::deviation::{Column, columns};
 use crate::spec::{
-    Digest, Entered, EntryId, InspectionId, ItemId, Length, OrgId, PersonId, SealId, StyleId, Time,
+    Digest, Entered, EntryId, InspectionId, ItemId, Length, OrgId, PersonId, SealId, Time,
 };
 
 /// An inspection with everything that came of it.

@@ -54,6 +54,7 @@ role-designer = Designer
 role-viewer = Viewer
 role-merchandiser = Merchandiser
 role-sample-room = Sample room
+role-inspector = Inspector
 
 ## Revisions
 
@@ -99,6 +100,19 @@ round-outcome-approved-with-changes = approved with changes
 round-outcome-remake = remake
 round-outcome-cancelled = cancelled
 
+## Bulk inspections
+
+inspection-critical = critical
+inspection-major = major
+inspection-minor = minor
+inspection-open = open
+inspection-accepted = accepted
+inspection-rejected = rejected
+inspection-released = released
+inspection-concession = let pass with a concession
+inspection-rework = sent back to be mended
+inspection-refused = refused
+
 ## Acts in the ledger
 
 act-create = Style started
@@ -117,6 +131,10 @@ act-decide = Sample round decided
 act-submit = Option submitted
 act-approve = Option decided
 act-seal = Sample sealed
+act-begin-inspection = Bulk inspection begun
+act-inspect = Piece inspected
+act-conclude-inspection = Bulk inspection concluded
+act-decide-inspection = Lot decided
 act-sign = Signed
 act-translate = Translated
 act-erase = Personal text erased

@@ -15,6 +15,7 @@ use axum::response::IntoResponse;
 use serde_json::json;
 
 use crate::access::{Side, act};
+use crate::exchange::revision::Frozen;
 use crate::exchange::round::{Kind, may_measure};
 use crate::language::{Beside, Message, Text};
 use crate::sample::ask::{Ask, Slip, asks};
@@ -190,7 +191,7 @@ async fn save(
     if form.fields.text("anyway") != typed
         && let Some(ask) = question(round, piece, point, &values)
     {
-        let sentence = sentence(t, round, ask, entered.nm, point);
+        let sentence = sentence(t, &round.frozen, ask, entered.nm, point);
         return Ok(Err(Unsaved::Ask(sentence)));
     }
     if before == Some(entered.nm) {
@@ -232,11 +233,12 @@ fn question(
         })
 }
 
-fn sentence(t: Text, round: &Round, ask: Ask, value: Length, point: &Point) -> String {
-    let figures = Figures::of(&round.frozen);
+/// The question in words.
+pub fn sentence(t: Text, frozen: &Frozen, ask: Ask, value: Length, point: &Point) -> String {
+    let figures = Figures::of(frozen);
     let said = match ask {
         Ask::Slip { slip, .. } => {
-            let step = round.frozen.chart.row(&point.id).map(|row| row.step);
+            let step = frozen.chart.row(&point.id).map(|row| row.step);
             let value = figures.value(value, step.unwrap_or_default());
             t.say(match slip {
                 Slip::Doubled => "rounds-ask-doubled",
@@ -249,7 +251,7 @@ fn sentence(t: Text, round: &Round, ask: Ask, value: Length, point: &Point) -> S
             .with("value", format!("{value} {}", figures.unit.symbol()))
         }
         Ask::OtherSize { size } => {
-            let code = round.frozen.spec.size(&size).map(|size| size.code.as_str());
+            let code = frozen.spec.size(&size).map(|size| size.code.as_str());
             t.say("rounds-ask-other-size")
                 .with("size", code.unwrap_or_default())
         }
