@@ -81,7 +81,7 @@ on_both! {
         assert_eq!(question.messages[2].text.as_deref(), Some("Without it."), "the brand's stays");
         let signatures = store.signatures(&brand.reads().await).await.unwrap();
         let names: BTreeSet<_> = signatures.iter().map(|it| it.name.as_deref()).collect();
-        assert_eq!(names, BTreeSet::from([Some("Linh"), Some("Iris")]));
+        assert_eq!(names, BTreeSet::from([Some("Linh"), Some("Iris"), Some("Rafiq")]));
         let lines = brand.ledger().await;
         let line = lines.iter().find(|line| line.entry.person.as_ref() == Some(linh)).unwrap();
         assert_eq!((line.person.as_deref(), line.org_name.as_deref()),

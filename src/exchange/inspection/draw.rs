@@ -43,3 +43,6 @@ pub fn draw(groups: &[Group], sample: u32) -> Vec<u32> {
     // No group has more than its u32 of pieces.
     drawn.into_iter().map(|it| it as u32).collect()
 }
+
+#[cfg(test)]
+mod tests;
