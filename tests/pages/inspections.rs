@@ -1,5 +1,7 @@
 //! Inspecting bulk: what keeps from it, the plan, entering pieces, concluding, deciding.
 
+use std::collections::BTreeSet;
+
 use axum::http::StatusCode;
 use fellseam::exchange::inspection::Decision;
 use fellseam::spec::{InspectionId, SealId};
@@ -416,6 +418,44 @@ on_both! {
         page.must_see("The lot is accepted: there is nothing to let pass.");
         let page = iris.sends_and_opens(form.set("decision", "refused").set("reason", "Too late")).await;
         page.must_see("Too late");
+    }
+}
+
+on_both! {
+    async fn an_inspector_is_offered_nothing_that_is_not_theirs(db) {
+        let site = Site::with_revision(db).await;
+        let cast = &site.cast;
+        let (brand, sao_mai) = (&cast.brand, &cast.sao_mai);
+        let (person, _) = begun(cast).await;
+        sao_mai.asks("point-a", "Rib?").await.unwrap();
+        let round = brand.requests(sao_mai, &["size-m"]).await.unwrap();
+        sao_mai.starts(&round).await.unwrap();
+        let mut minh = site.browser(&person).await;
+        let needs = minh.opens("/").await.all(".needs b");
+        assert_eq!(needs.iter().filter(|it| !it.starts_with("HT-204")).count(), 1, "{needs:?}");
+        let mut waiting = vec!["/".to_owned(), "/me".to_owned()];
+        let (mut seen, mut actions) = (BTreeSet::new(), BTreeSet::new());
+        while let Some(path) = waiting.pop() {
+            let many = path.contains("/items/") && !path.ends_with("/items/point-a");
+            let files = ["/files/", "/sheets/", "/paper", "/archive", "/file", "/document", "/static/"];
+            let skipped = many || files.iter().any(|it| path.contains(it)) || !path.starts_with('/');
+            if skipped || !seen.insert(path.clone()) {
+                continue;
+            }
+            let page = minh.opens(&path).await;
+            assert!(page.status.is_success(), "{path}: {}", page.status);
+            let links = page.attributes("a[href]", "href").into_iter();
+            waiting.extend(links.map(|it| it.split('#').next().unwrap_or_default().to_owned()));
+            actions.extend(page.forms().into_iter().map(|it| it.action));
+        }
+        assert!(seen.len() > 15, "{seen:#?}");
+        actions.retain(|it| !it.starts_with("/sign-out"));
+        assert!(actions.iter().any(|it| it.ends_with("/piece")), "{actions:?}");
+        for action in &actions {
+            let page = minh.posts(action, &[]).await;
+            let theirs = page.status != StatusCode::FORBIDDEN && page.status != StatusCode::NOT_FOUND;
+            assert!(theirs, "{action}: {}", page.status);
+        }
     }
 }
 

@@ -8,7 +8,7 @@ use crate::sample::inspection::{Aql, Plan};
 use crate::spec::DecimalSign;
 
 /// The field in a drawing of 340 by 240: left, right, top, bottom.
-const FIELD: (f64, f64, f64, f64) = (64.0, 326.0, 30.0, 196.0);
+const FIELD: (f64, f64, f64, f64) = (64.0, 314.0, 30.0, 196.0);
 
 /// How far to the right the drawing reaches, in shares of the lot: the least of these at which both
 /// plans accept less than one lot of twenty. Our own choice.
@@ -85,7 +85,8 @@ impl Line {
         };
         let points: Vec<String> = bad.iter().map(point).collect();
         let level = aql.name().parse::<f64>().unwrap_or_default() / 100.0;
-        let near = pieces(plan.lot, level);
+        // Without a defective piece every lot is accepted: that tells nothing.
+        let near = pieces(plan.lot, level).max(1);
         let minor = class == Class::Minor;
         Line {
             class,
@@ -181,9 +182,10 @@ mod tests {
         assert!(major.mark < minor.mark);
         assert!(!major.broken && minor.broken);
         let small = curve(8);
+        // One of 8, of which 5 are drawn and none may be bad: 3 of 8.
         assert_eq!(
             small.lines[0].at_aql,
-            ("0 %".to_owned(), "100 %".to_owned())
+            ("12,5 %".to_owned(), "37,5 %".to_owned())
         );
         assert_eq!(small.shares.last().expect("a place").1, "100 %");
     }
