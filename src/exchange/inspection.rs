@@ -25,13 +25,13 @@ pub const LARGEST: u32 = 10_000_000;
 pub const MOST_TIMES: u32 = 1000;
 
 super::named! {
-    /// How bad a defect is, the worst first.
+    /// How bad a defect is, the worst first: the classes of MIL-STD-105E in our own words.
     Class {
-        /// It can hurt whoever wears the garment, or breaks a law.
+        /// It can hurt somebody.
         Critical = "critical",
-        /// The garment is likely to fail, or not to be bought.
+        /// The garment is likely to fail, or to serve much less.
         Major = "major",
-        /// It departs from what was asked, and the garment serves.
+        /// It departs from what was asked, and the garment serves all the same.
         Minor = "minor",
     }
 }

@@ -164,6 +164,7 @@ on_both! {
 
         let (page, form) = next(&mut minh, &page).await;
         page.must_see("Piece 1 · Ink · M");
+        page.must_see("Critical: it can hurt somebody; when in doubt, choose this.");
         page.must_see("A Chest width critical");
         page.must_see("21 1/2 −3/8 +3/8 in");
         let page = minh.sends_and_opens(form).await;

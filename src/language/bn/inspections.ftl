@@ -99,6 +99,7 @@ inspection-corrects = এই পিস আগে লেখা হয়েছে
 inspection-other-sort = অন্য কালারওয়ে বা সাইজ
 inspection-defects = ত্রুটি
 inspection-defects-how = ত্রুটি না থাকলে সোজা সেভ করুন।
+inspection-classes = ক্রিটিক্যাল: কাউকে আঘাত দিতে পারে; সন্দেহ হলে এটিই বাছুন। মেজর: পোশাক নষ্ট হতে পারে বা অনেক কম কাজে লাগবে। মাইনর: যা চাওয়া হয়েছিল তা নয়, তবু পোশাক কাজে লাগে।
 inspection-defect = ত্রুটি { $number }
 inspection-class-of = শ্রেণি
 inspection-where = কোথায়

@@ -99,6 +99,7 @@ inspection-corrects = This piece was entered before. What you save counts instea
 inspection-other-sort = Another colourway or size
 inspection-defects = Defects
 inspection-defects-how = Without a defect, save at once.
+inspection-classes = Critical: it can hurt somebody; when in doubt, choose this. Major: the garment is likely to fail, or to serve much less. Minor: it departs from what was asked, and the garment serves all the same.
 inspection-defect = Defect { $number }
 inspection-class-of = Class
 inspection-where = Where

@@ -99,6 +99,7 @@ inspection-corrects = Esta pieza ya se registró. Cuenta lo que usted guarde; el
 inspection-other-sort = Otra variante de color o talla
 inspection-defects = Defectos
 inspection-defects-how = Sin defecto, guarde enseguida.
+inspection-classes = Crítico: puede herir a alguien; en caso de duda, elija este. Mayor: la prenda probablemente falla o sirve mucho menos. Menor: difiere de lo pedido, y la prenda sirve igualmente.
 inspection-defect = Defecto { $number }
 inspection-class-of = Clase
 inspection-where = Dónde

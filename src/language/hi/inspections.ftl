@@ -99,6 +99,7 @@ inspection-corrects = यह पीस पहले दर्ज हुआ थ�
 inspection-other-sort = दूसरा रंग संयोजन या साइज़
 inspection-defects = दोष
 inspection-defects-how = दोष न हो तो सीधे सहेजें।
+inspection-classes = क्रिटिकल: किसी को चोट पहुँचा सकता है; शक हो तो यही चुनें। मेजर: कपड़ा शायद ख़राब हो जाए या बहुत कम काम आए। माइनर: जो माँगा गया उससे अलग है, फिर भी कपड़ा काम आता है।
 inspection-defect = दोष { $number }
 inspection-class-of = श्रेणी
 inspection-where = कहाँ

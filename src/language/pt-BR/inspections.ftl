@@ -99,6 +99,7 @@ inspection-corrects = Esta peça já foi registrada. Vale o que você salvar; o 
 inspection-other-sort = Outra variante de cor ou tamanho
 inspection-defects = Defeitos
 inspection-defects-how = Sem defeito, salve logo.
+inspection-classes = Crítico: pode ferir alguém; na dúvida, escolha este. Maior: a peça provavelmente falha ou serve bem menos. Menor: difere do que foi pedido, e a peça serve mesmo assim.
 inspection-defect = Defeito { $number }
 inspection-class-of = Classe
 inspection-where = Onde

@@ -99,6 +99,7 @@ inspection-corrects = Bu adet daha önce kaydedildi. Onun yerine kaydettiğiniz 
 inspection-other-sort = Başka renk varyantı veya beden
 inspection-defects = Kusurlar
 inspection-defects-how = Kusur yoksa hemen kaydedin.
+inspection-classes = Kritik: birine zarar verebilir; şüphede kalırsanız bunu seçin. Majör: ürün büyük olasılıkla bozulur ya da işini çok daha az görür. Minör: istenenden farklıdır, ürün yine de işini görür.
 inspection-defect = Kusur { $number }
 inspection-class-of = Sınıf
 inspection-where = Nerede

@@ -99,6 +99,7 @@ inspection-corrects = Chiếc này đã được ghi. Những gì bạn lưu s�
 inspection-other-sort = Phối màu hoặc cỡ khác
 inspection-defects = Lỗi
 inspection-defects-how = Không có lỗi thì lưu ngay.
+inspection-classes = Nghiêm trọng: có thể làm người bị thương; khi nghi ngờ hãy chọn loại này. Nặng: sản phẩm dễ hỏng hoặc kém dùng hẳn. Nhẹ: khác với yêu cầu nhưng vẫn dùng được.
 inspection-defect = Lỗi { $number }
 inspection-class-of = Loại
 inspection-where = Ở đâu

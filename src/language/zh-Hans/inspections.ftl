@@ -99,6 +99,7 @@ inspection-corrects = 此件已录入过。以你这次保存的为准，旧记�
 inspection-other-sort = 其他配色或尺码
 inspection-defects = 缺陷
 inspection-defects-how = 没有缺陷就直接保存。
+inspection-classes = 致命：可能伤人；有疑问时选这个。严重：衣服很可能出问题或明显不好用。轻微：与要求不符，但仍可使用。
 inspection-defect = 缺陷 { $number }
 inspection-class-of = 类别
 inspection-where = 位置
