@@ -31,7 +31,7 @@ macro_rules! acts {
 
 acts! {
     /// Come in, see what needs one, keep one's own name, language, password and devices.
-    Enter: [Owner, Designer, Viewer, Merchandiser, SampleRoom];
+    Enter: [Owner, Designer, Viewer, Merchandiser, SampleRoom, Inspector];
     /// Read the brand's list of styles.
     Browse: [Owner, Designer, Viewer];
     /// Start a style.
@@ -42,7 +42,7 @@ acts! {
     Invite: [Owner, Merchandiser];
 
     /// Read a style: the brand all of it, a factory what is published and shared with it.
-    Read: [Owner, Designer, Viewer, Merchandiser, SampleRoom];
+    Read: [Owner, Designer, Viewer, Merchandiser, SampleRoom, Inspector];
     /// Read drafts, internal notes and everybody's threads.
     Review: [Owner, Designer, Viewer];
     /// Write the draft.
@@ -56,7 +56,8 @@ acts! {
     Ask: [Owner, Designer, Merchandiser, SampleRoom];
     /// Write into a thread and move it on. Who may make which move is the thread's own rule.
     Answer: [Owner, Designer, Merchandiser, SampleRoom];
-    /// Ask for a sample round, receive and decide it; decide what was submitted.
+    /// Ask for a sample round, receive and decide it; decide what was submitted, and on a lot that
+    /// was inspected.
     Decide: [Owner, Designer];
     /// Start a round's work and dispatch it.
     Dispatch: [Merchandiser];
@@ -65,6 +66,8 @@ acts! {
     Submit: [Merchandiser];
     /// Seal pieces of an approved round.
     Seal: [Owner];
+    /// Inspect a finished lot against a sealed sample, and conclude that.
+    Inspect: [Owner, Designer, Merchandiser, Inspector];
     Sign: [Owner, Designer, Merchandiser];
 }
 

@@ -178,7 +178,7 @@ mod tests {
 
     #[test]
     fn a_factory_without_a_share_learns_nothing() {
-        for role in [Role::Merchandiser, Role::SampleRoom] {
+        for role in [Role::Merchandiser, Role::SampleRoom, Role::Inspector] {
             let stranger = actor("mill", role);
             assert_eq!(
                 grant_on::<act::Read>(&stranger, &style(None)).err(),
@@ -213,6 +213,18 @@ mod tests {
             grant_on::<act::Sign>(&actor("mill", Role::SampleRoom), &shared),
             Err(Denied::NotYours { .. })
         ));
+    }
+
+    #[test]
+    fn an_inspector_reads_and_inspects_and_nothing_else() {
+        let own = [act::Enter::NAME, act::Read::NAME, act::Inspect::NAME];
+        for (name, roles) in act::TABLE {
+            let may = roles.contains(&Role::Inspector);
+            assert_eq!(may, own.contains(name), "{name}");
+        }
+        assert!(!Role::Inspector.signs() && !Role::Inspector.leads());
+        let elsewhere = grant_on::<act::Inspect>(&actor("mill", Role::Inspector), &style(None));
+        assert_eq!(elsewhere.err(), Some(Denied::Hidden));
     }
 
     #[test]

@@ -33,6 +33,10 @@ pub fn sample_room() -> Actor {
     actor("hoa", "sao-mai", Role::SampleRoom)
 }
 
+pub fn inspector() -> Actor {
+    actor("minh", "sao-mai", Role::Inspector)
+}
+
 pub fn sao_mai() -> OrgId {
     OrgId::new("sao-mai")
 }

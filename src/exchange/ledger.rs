@@ -36,6 +36,13 @@ super::named! {
         Approve = "approve",
         /// Pieces of an approved round were sealed.
         Seal = "seal",
+        /// An inspection of a finished lot was begun.
+        BeginInspection = "begin_inspection",
+        /// A piece of the lot was inspected.
+        Inspect = "inspect",
+        ConcludeInspection = "conclude_inspection",
+        /// The brand decided on the lot.
+        DecideInspection = "decide_inspection",
         Sign = "sign",
         Translate = "translate",
         /// Somebody put a translation beside a message.

@@ -1,5 +1,5 @@
 //! The exchange between a brand and its factories: the rules of revisions, threads, sample rounds,
-//! approvals, seals and signatures, and the hashing of the ledger. Pure: no I/O, no clock, no async,
+//! approvals, seals, bulk inspections and signatures, and the hashing of the ledger. Pure: no I/O, no clock, no async,
 //! no SQL.
 //!
 //! Every move takes facts that were read elsewhere and says what comes of it, or why not and what
@@ -8,6 +8,7 @@
 pub mod approval;
 #[cfg(test)]
 mod cast;
+pub mod inspection;
 pub mod ledger;
 pub mod measuring;
 pub mod party;

@@ -18,6 +18,8 @@ super::named! {
         Viewer = "viewer",
         Merchandiser = "merchandiser",
         SampleRoom = "sample_room",
+        /// Of the factory, or of a third party that inspects its lots.
+        Inspector = "inspector",
     }
 }
 
@@ -34,7 +36,7 @@ impl Role {
     pub fn side(self) -> Side {
         match self {
             Role::Owner | Role::Designer | Role::Viewer => Side::Brand,
-            Role::Merchandiser | Role::SampleRoom => Side::Factory,
+            Role::Merchandiser | Role::SampleRoom | Role::Inspector => Side::Factory,
         }
     }
 

@@ -2,7 +2,9 @@
 
 use crate::spec::{Finding, ItemId, Section, ThreadId};
 
+use super::Side;
 use super::approval::{Anchor, Verdict};
+use super::inspection;
 use super::round;
 use super::thread;
 
@@ -148,6 +150,50 @@ pub enum Refused {
     #[error("what is sealed is not said")]
     SealUnsaid,
 
+    // Inspecting bulk.
+    /// Way on: the seal.
+    #[error("the seal is not signed by both sides")]
+    SealUnsigned { sides: Vec<Side> },
+    /// No pieces, too many, or of a colourway or size that the revision has not.
+    #[error("what is in the lot is not said")]
+    LotUnsaid,
+    /// Only a lot that the brand sent back is inspected again.
+    #[error("that lot was not sent back to be mended")]
+    NotForRework,
+    /// Way on: the newer inspection.
+    #[error("that lot is inspected again already")]
+    InspectedAgain,
+    /// Sorting and mending a lot adds no pieces to it.
+    #[error("the lot has more pieces than before it was mended")]
+    LotGrown,
+    /// The inspection is not in a state from which this move is made.
+    #[error("the inspection is {}", .state.name())]
+    InspectionNotIn { state: inspection::State },
+    /// Which piece of the lot: its number, its colourway and size.
+    #[error("no such piece in the lot")]
+    PieceUnsaid { most: u32 },
+    /// Beyond the sample only a critical defect counts.
+    #[error("the sample has {sample} pieces")]
+    PieceBeyond { sample: u32 },
+    /// The piece was entered after the page was shown. Way on: another number, or that entry.
+    #[error("somebody has entered this piece meanwhile")]
+    PieceMoved,
+    /// A defect has a class, a count, and an item or words.
+    #[error("a defect is not said")]
+    DefectUnsaid,
+    /// Way on: inspect them.
+    #[error("{missing} pieces of the sample are not inspected yet")]
+    PiecesUninspected { missing: u32 },
+    /// A rejected lot is not released. Way on: a concession, rework, or refuse it.
+    #[error("the lot is rejected")]
+    LotRejected,
+    /// An accepted lot needs no concession. Way on: release it.
+    #[error("there is nothing to let pass")]
+    NothingToConcede,
+    /// One critical defect, and the lot is not let pass. Way on: rework, or refuse it.
+    #[error("critical defects were found in the lot")]
+    CriticalInBulk { pieces: u32 },
+
     // Signing.
     /// Way on: answer and close them.
     #[error("questions are open")]
@@ -237,6 +283,20 @@ impl Refused {
             Refused::SubstitutesSent => "refused-substitutes-sent",
             Refused::PieceCriticalOut { .. } => "refused-piece-critical-out",
             Refused::SealUnsaid => "refused-seal-unsaid",
+            Refused::SealUnsigned { .. } => "refused-seal-unsigned",
+            Refused::LotUnsaid => "refused-lot-unsaid",
+            Refused::NotForRework => "refused-not-for-rework",
+            Refused::InspectedAgain => "refused-inspected-again",
+            Refused::LotGrown => "refused-lot-grown",
+            Refused::InspectionNotIn { .. } => "refused-inspection-not-in",
+            Refused::PieceUnsaid { .. } => "refused-piece-unsaid",
+            Refused::PieceBeyond { .. } => "refused-piece-beyond",
+            Refused::PieceMoved => "refused-piece-moved",
+            Refused::DefectUnsaid => "refused-defect-unsaid",
+            Refused::PiecesUninspected { .. } => "refused-pieces-uninspected",
+            Refused::LotRejected => "refused-lot-rejected",
+            Refused::NothingToConcede => "refused-nothing-to-concede",
+            Refused::CriticalInBulk { .. } => "refused-critical-in-bulk",
             Refused::OpenQuestions { .. } => "refused-open-questions",
             Refused::MustFixOpen { .. } => "refused-must-fix-open",
             Refused::SamePersonBothSides => "refused-same-person-both-sides",

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use crate::exchange::ledger::{Act, Entry};
 use crate::exchange::measuring::{Reason, Wash};
 use crate::exchange::signature::SubjectKind;
-use crate::exchange::{approval, round, thread};
+use crate::exchange::{approval, inspection, round, thread};
 use crate::spec::letters::nth;
 use crate::spec::{DecimalSign, ItemId, Length, OrgId, PieceId, RoundId, ThreadId, Unit};
 
@@ -117,6 +117,32 @@ impl Text {
                 .with("who", who)
                 .with("count", id("count").parse().unwrap_or(0_usize))
                 .with("round", t.round(things, entry)),
+            Act::BeginInspection => t
+                .say("deed-inspection-begin")
+                .with("who", who)
+                .with("number", id("number"))
+                .with("count", id("pieces").parse().unwrap_or(0_u32)),
+            Act::Inspect => t
+                .say("deed-inspect")
+                .with("who", who)
+                .with("piece", id("piece"))
+                .with("number", id("number")),
+            Act::ConcludeInspection => {
+                let outcome = inspection::Outcome::from_name(id("outcome"));
+                let outcome = outcome.map(|it| t.name(&it).to_string());
+                t.say("deed-inspection-conclude")
+                    .with("who", who)
+                    .with("number", id("number"))
+                    .with("outcome", outcome.unwrap_or_default())
+            }
+            Act::DecideInspection => {
+                let decision = inspection::Decision::from_name(id("decision"));
+                let decision = decision.map(|it| t.name(&it).to_string());
+                t.say("deed-inspection-decide")
+                    .with("who", who)
+                    .with("number", id("number"))
+                    .with("decision", decision.unwrap_or_default())
+            }
             Act::Sign if entry.ids.contains_key(SubjectKind::Seal.name()) => t
                 .say("deed-sign-seal")
                 .with("who", who)
@@ -152,6 +178,15 @@ impl Text {
             .with("who", who)
             .with("count", count)
             .with("round", self.round(things, of))
+    }
+
+    /// Several pieces of one inspection that one person entered one after the other.
+    pub fn inspected_many(self, who: &str, count: usize, of: &Entry) -> Message {
+        let number = of.ids.get("number").map_or("", String::as_str);
+        self.say("deed-inspect-many")
+            .with("who", who)
+            .with("count", count)
+            .with("number", number)
     }
 
     fn thread_move(self, who: &str, entry: &Entry, things: &Things) -> Message {

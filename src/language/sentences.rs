@@ -5,6 +5,7 @@
 //! page shows the list below it, with links.
 
 use crate::exchange::Refused;
+use crate::exchange::inspection::LARGEST;
 use crate::exchange::round::MOST_PIECES;
 use crate::exchange::signature::Statement;
 use crate::spec::document::Point;
@@ -167,6 +168,32 @@ impl Text {
                 .say("refused-piece-critical-out")
                 .with("count", points.len()),
             Refused::SealUnsaid => t.say("refused-seal-unsaid"),
+
+            Refused::SealUnsigned { sides } => {
+                let sides = sides.iter().map(|side| t.name(side).to_string());
+                let sides: Vec<String> = sides.collect();
+                t.say("refused-seal-unsigned")
+                    .with("sides", sides.join(", "))
+            }
+            Refused::LotUnsaid => t.say("refused-lot-unsaid").with("most", LARGEST),
+            Refused::NotForRework => t.say("refused-not-for-rework"),
+            Refused::InspectedAgain => t.say("refused-inspected-again"),
+            Refused::LotGrown => t.say("refused-lot-grown"),
+            Refused::InspectionNotIn { state } => t
+                .say("refused-inspection-not-in")
+                .with("state", t.name(state)),
+            Refused::PieceUnsaid { most } => t.say("refused-piece-unsaid").with("most", most),
+            Refused::PieceBeyond { sample } => t.say("refused-piece-beyond").with("sample", sample),
+            Refused::PieceMoved => t.say("refused-piece-moved"),
+            Refused::DefectUnsaid => t.say("refused-defect-unsaid"),
+            Refused::PiecesUninspected { missing } => {
+                t.say("refused-pieces-uninspected").with("count", missing)
+            }
+            Refused::LotRejected => t.say("refused-lot-rejected"),
+            Refused::NothingToConcede => t.say("refused-nothing-to-concede"),
+            Refused::CriticalInBulk { pieces } => {
+                t.say("refused-critical-in-bulk").with("count", pieces)
+            }
 
             Refused::OpenQuestions { threads } => {
                 t.say("refused-open-questions").with("count", threads.len())

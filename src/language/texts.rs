@@ -34,6 +34,7 @@ macro_rules! read_by_all {
             "fields"
             "frame"
             "groups"
+            "inspections"
             "instructions"
             "ledger"
             "mail"

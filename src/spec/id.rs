@@ -49,6 +49,10 @@ ids! {
     /// An option that was submitted to be approved.
     SubmissionId
     SealId
+    /// An inspection of a finished lot.
+    InspectionId
+    /// A piece of a lot, as somebody entered it once.
+    EntryId
 }
 
 /// No id yet: for building an item before it has one.

@@ -6,6 +6,7 @@
 //! since an audit does not stop at nonsense.
 
 mod approvals;
+mod inspections;
 mod revisions;
 mod rounds;
 mod seals;
@@ -142,6 +143,7 @@ impl Store {
             of.dispatches().await?;
             of.submissions().await?;
             of.seals().await?;
+            of.inspections().await?;
             of.signatures().await?;
             of.texts().await?;
         }
@@ -353,6 +355,15 @@ impl OfStyle<'_> {
                  p.place_hash, x.person, x.salt, x.content, x.erased_at FROM seal_piece p \
                  JOIN seal s ON s.id = p.seal LEFT JOIN private_text x ON x.id = p.place \
                  WHERE s.style = $1 \
+                 UNION ALL SELECT 'words of defect ' || CAST(d.seq AS TEXT) || ' of entry ' \
+                 || d.entry, e.person, d.words_hash, x.person, x.salt, x.content, x.erased_at \
+                 FROM inspection_defect d JOIN inspection_entry e ON e.id = d.entry \
+                 JOIN inspection i ON i.id = e.inspection \
+                 LEFT JOIN private_text x ON x.id = d.words WHERE i.style = $1 \
+                 UNION ALL SELECT 'decision of inspection ' || d.inspection, d.person, \
+                 d.reason_hash, x.person, x.salt, x.content, x.erased_at \
+                 FROM inspection_decision d JOIN inspection i ON i.id = d.inspection \
+                 LEFT JOIN private_text x ON x.id = d.reason WHERE i.style = $1 \
                  UNION ALL SELECT 'name on signature ' || s.id, s.person, s.name_hash, x.person, \
                  x.salt, x.content, x.erased_at FROM signature s \
                  LEFT JOIN private_text x ON x.id = s.name WHERE s.style = $1 ORDER BY 1",

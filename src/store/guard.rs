@@ -6,7 +6,7 @@ use sqlx_postgres::PgConnection;
 use sqlx_sqlite::SqliteConnection;
 
 /// The tables that refuse UPDATE and DELETE.
-pub const GUARDED: [&str; 23] = [
+pub const GUARDED: [&str; 28] = [
     "revision",
     "revision_section",
     "withdrawal",
@@ -26,6 +26,11 @@ pub const GUARDED: [&str; 23] = [
     "submission_decision",
     "seal",
     "seal_piece",
+    "inspection",
+    "inspection_entry",
+    "inspection_defect",
+    "inspection_conclusion",
+    "inspection_decision",
     "ledger",
     "correction",
     "record_key",

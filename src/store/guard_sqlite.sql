@@ -114,6 +114,36 @@ BEGIN SELECT RAISE(ABORT, 'the table seal_piece only grows'); END;
 CREATE TRIGGER IF NOT EXISTS seal_piece_no_delete BEFORE DELETE ON seal_piece
 BEGIN SELECT RAISE(ABORT, 'the table seal_piece only grows'); END;
 
+CREATE TRIGGER IF NOT EXISTS inspection_no_update BEFORE UPDATE ON inspection
+BEGIN SELECT RAISE(ABORT, 'the table inspection only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_no_delete BEFORE DELETE ON inspection
+BEGIN SELECT RAISE(ABORT, 'the table inspection only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_entry_no_update BEFORE UPDATE ON inspection_entry
+BEGIN SELECT RAISE(ABORT, 'the table inspection_entry only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_entry_no_delete BEFORE DELETE ON inspection_entry
+BEGIN SELECT RAISE(ABORT, 'the table inspection_entry only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_defect_no_update BEFORE UPDATE ON inspection_defect
+BEGIN SELECT RAISE(ABORT, 'the table inspection_defect only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_defect_no_delete BEFORE DELETE ON inspection_defect
+BEGIN SELECT RAISE(ABORT, 'the table inspection_defect only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_conclusion_no_update BEFORE UPDATE ON inspection_conclusion
+BEGIN SELECT RAISE(ABORT, 'the table inspection_conclusion only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_conclusion_no_delete BEFORE DELETE ON inspection_conclusion
+BEGIN SELECT RAISE(ABORT, 'the table inspection_conclusion only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_decision_no_update BEFORE UPDATE ON inspection_decision
+BEGIN SELECT RAISE(ABORT, 'the table inspection_decision only grows'); END;
+
+CREATE TRIGGER IF NOT EXISTS inspection_decision_no_delete BEFORE DELETE ON inspection_decision
+BEGIN SELECT RAISE(ABORT, 'the table inspection_decision only grows'); END;
+
 CREATE TRIGGER IF NOT EXISTS ledger_no_update BEFORE UPDATE ON ledger
 BEGIN SELECT RAISE(ABORT, 'the table ledger only grows'); END;
 

@@ -47,6 +47,7 @@ mod error;
 mod events;
 mod files;
 mod guard;
+mod inspections;
 mod ledger;
 mod mail;
 mod measurements;
@@ -91,6 +92,10 @@ pub use error::StoreError;
 pub use events::{Audience, Event};
 pub use files::{Fetchable, FileKind, NewFile, NewPicture, StyleFile};
 pub use guard::GUARDED;
+pub use inspections::{
+    Conclusion, FoundDefect, InspectedPiece, Inspection, JudgedPiece, LotDecision, NewPiece,
+    PieceSent, ToInspect,
+};
 pub use ledger::LedgerLine;
 pub use mail::Recipient;
 pub use measurements::{Kept, NewMeasurement};

@@ -1,6 +1,7 @@
 //! What waits for somebody: the first page of every day.
 
 mod approvals;
+mod inspections;
 mod seals;
 
 use std::collections::BTreeMap;
@@ -12,8 +13,8 @@ use super::{Read, Store, StoreError, values};
 use crate::access::{Permit, Side, act};
 use crate::exchange::signature::{SubjectKind, unsettled};
 use crate::exchange::thread::Thread;
-use crate::exchange::{Refused, round, thread};
-use crate::spec::{ItemId, OrgId, RoundId, SealId, StyleId, ThreadId, Time};
+use crate::exchange::{Refused, inspection, round, thread};
+use crate::spec::{InspectionId, ItemId, OrgId, RoundId, SealId, StyleId, ThreadId, Time};
 
 /// One thing that waits for the holder's side.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -60,6 +61,12 @@ pub enum What {
         kind: round::Kind,
         /// What has to be settled first.
         blocks: Vec<Refused>,
+    },
+    /// A lot to inspect, to decide on, or to inspect again.
+    Inspection {
+        id: InspectionId,
+        number: u32,
+        state: inspection::State,
     },
 }
 
@@ -124,6 +131,7 @@ impl Store {
         needs.extend(self.round_needs(permit, &open).await?);
         needs.extend(self.approval_needs(permit).await?);
         needs.extend(self.seal_needs(permit, &open).await?);
+        needs.extend(self.inspection_needs(permit).await?);
         if permit.side() == Side::Factory {
             self.name_as_published(&mut needs).await?;
         }

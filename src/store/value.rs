@@ -13,7 +13,10 @@ use sqlx::{Database, Decode, FromRow, Type};
 use sqlx_postgres::PgRow;
 use sqlx_sqlite::SqliteRow;
 
-use crate::exchange::{Role, Side, approval, ledger, measuring, round, signature, thread};
+use crate::exchange::{
+    Role, Side, approval, inspection, ledger, measuring, round, signature, thread,
+};
+use crate::sample::inspection::{Aql, Level};
 use crate::spec::id::*;
 use crate::spec::{Section, Unit};
 
@@ -148,9 +151,12 @@ newtypes! {
     SignatureId => |id| Ok(SignatureId::new(id)),
     SubmissionId => |id| Ok(SubmissionId::new(id)),
     SealId => |id| Ok(SealId::new(id)),
+    InspectionId => |id| Ok(InspectionId::new(id)),
+    EntryId => |id| Ok(EntryId::new(id)),
     Digest => |hex| Ok(Digest::try_from(hex)?),
     Time => |text| Ok(Time::try_from(text)?),
 }
 
 named! { Role Side Section Unit thread::Kind round::Kind round::State round::Outcome
-round::Materials measuring::Wash measuring::Reason ledger::Act signature::SubjectKind approval::Kind approval::Verdict }
+round::Materials measuring::Wash measuring::Reason ledger::Act signature::SubjectKind approval::Kind
+approval::Verdict inspection::Class inspection::Outcome inspection::Decision Level Aql }

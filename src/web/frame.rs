@@ -126,6 +126,8 @@ fn notice(t: Text, code: &str) -> Option<String> {
         "measured" => t.say("said-measured"),
         "decided" => t.say("said-decided"),
         "sealed" => t.say("said-sealed"),
+        "begun" => t.say("said-begun"),
+        "concluded" => t.say("said-concluded"),
         "ended" => t.say("said-ended"),
         _ => return None,
     };

@@ -8,6 +8,7 @@ use super::frame::Frame;
 use super::may::May;
 use super::page::{Answer, page};
 use crate::access::{Act, Role, Side, act};
+use crate::exchange::inspection;
 use crate::exchange::round;
 use crate::language::Text;
 use crate::spec::StyleId;
@@ -56,7 +57,7 @@ pub fn lines(t: Text, role: Role, needs: Vec<Need>) -> Vec<Line> {
     needs.map(|need| line(t, role.side(), need)).collect()
 }
 
-/// A sample room neither acknowledges nor signs, a viewer does nothing.
+/// A sample room neither acknowledges nor signs, an inspector inspects, a viewer does nothing.
 fn concerns(role: Role, what: &What) -> bool {
     match what {
         What::Acknowledge { .. } => role == Role::Merchandiser,
@@ -64,12 +65,16 @@ fn concerns(role: Role, what: &What) -> bool {
         What::Thread {
             turn: Turn::Change, ..
         } => act::Write::ROLES.contains(&role),
-        What::Thread { .. } => role != Role::Viewer,
+        What::Thread { .. } => act::Answer::ROLES.contains(&role),
         What::Approvals { .. } | What::Seal { .. } => role.signs(),
         What::Round { state, .. } if state.is_decided() => role.signs(),
         What::Round { state, .. } => match state {
             round::State::Requested => role == Role::Merchandiser,
-            _ => role != Role::Viewer,
+            _ => act::Measure::ROLES.contains(&role),
+        },
+        What::Inspection { state, .. } => match state {
+            inspection::State::Concluded(_) => act::Decide::ROLES.contains(&role),
+            _ => act::Inspect::ROLES.contains(&role),
         },
     }
 }
@@ -135,6 +140,16 @@ fn line(t: Text, side: Side, need: Need) -> Line {
                 .with("number", round)
                 .with("kind", t.name(&kind));
             (format!("{base}/seals/{id}"), said)
+        }
+        What::Inspection { id, number, state } => {
+            let said = t
+                .say(match state {
+                    inspection::State::Open => "need-inspection",
+                    inspection::State::Concluded(_) => "need-inspection-decide",
+                    inspection::State::Decided(_) => "need-inspection-again",
+                })
+                .with("number", number);
+            (format!("{base}/inspections/{id}"), said)
         }
         What::Approvals { org, count } => {
             let said = t

@@ -2,7 +2,7 @@
 
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::Agreement;
-use crate::exchange::{approval, round, thread};
+use crate::exchange::{approval, inspection, round, thread};
 
 /// The shapes of letters that stand on drawings.
 pub const LETTERS: [&str; 5] = ["point", "part", "callout", "artwork", "label"];
@@ -32,6 +32,18 @@ pub fn round(state: round::State) -> &'static str {
         round::State::Decided(round::Outcome::Approved) => "done",
         round::State::Decided(round::Outcome::ApprovedWithChanges) => "fix",
         round::State::Decided(_) => "stop",
+    }
+}
+
+pub fn inspection(state: inspection::State) -> &'static str {
+    match state {
+        inspection::State::Open => "half",
+        inspection::State::Concluded(inspection::Outcome::Accepted) => "full",
+        inspection::State::Decided(inspection::Decision::Released) => "done",
+        inspection::State::Decided(inspection::Decision::Concession) => "changed",
+        inspection::State::Decided(inspection::Decision::Rework) => "fix",
+        inspection::State::Concluded(inspection::Outcome::Rejected)
+        | inspection::State::Decided(inspection::Decision::Refused) => "stop",
     }
 }
 

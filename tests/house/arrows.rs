@@ -10,7 +10,8 @@ const SEES: &[(&str, &[&str])] = &[
     ("spec", &[]),
     ("sample", &["spec"]),
     ("order", &["spec"]),
-    ("exchange", &["spec"]),
+    // A lot is accepted or rejected by the plans and the tolerances of `sample`.
+    ("exchange", &["spec", "sample"]),
     ("access", &["spec", "sample", "order", "exchange"]),
     ("language", &["spec", "sample", "order", "exchange"]),
     ("files", &["spec::id", "spec::sheet"]),

@@ -5,21 +5,23 @@ use std::collections::{BTreeMap, BTreeSet, VecDeque};
 
 use axum::http::StatusCode;
 use fellseam::exchange::approval::Verdict;
+use fellseam::exchange::inspection::{Class, Decision};
 use fellseam::exchange::round::{Kind, Materials, Outcome};
 use fellseam::language::Language;
+use fellseam::spec::SealId;
 use fellseam::spec::document::Illuminant;
 use scraper::{ElementRef, Html, Node};
 use serde_json::Value;
 
 use crate::pages::{Browser, Page, Site};
-use crate::support::cast::{approved_round, lab, measured_round, set_base};
+use crate::support::cast::{approved_round, lab, measured_round, set_base, small_lot};
 use crate::support::database::on_both;
 
 /// What is the same in every language: formats of files, units, codes of standards.
 const SAME: &[&str] = &[
     "UTC", "HTTPS", "JSON", "JPEG", "PNG", "WebP", "SVG", "PDF", "XLSX", "ZIP", "CSV", "ISO", "cm",
     "mm", "inch", "in", "oz", "yd", "kg", "tex", "dtex", "den", "TOP", "PP", "CMC", "proto",
-    "size", "fit",
+    "size", "fit", "AQL", "MIL", "STD", "II", "III",
 ];
 
 /// Common small words of English, none of which is a word of another of the languages.
@@ -38,14 +40,13 @@ const SPOKEN: &[&str] = &[
     "data-title",
 ];
 
-/// A style with two revisions, every sort of thread, options that were submitted, a sealed sample, a
-/// decided and an open sample round.
+/// A style with two revisions, every sort of thread, options that were submitted, a sealed sample
+/// and lots inspected against it, a decided and an open sample round.
 async fn busy(site: &Site) {
     let (brand, factory) = (&site.cast.brand, &site.cast.sao_mai);
     // A sealed sample, and one that much keeps from being sealed.
-    let sealed = site.cast.ready_to_seal().await;
-    let seal = site.cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await;
-    seal.unwrap();
+    let seal = site.cast.signed_seal().await;
+    inspects(site, &seal).await;
     approved_round(brand, factory, Kind::PreProduction, Materials::Substitute).await;
     factory.acknowledges(1).await.unwrap();
     let question = factory.asks("point-a", "Rib?").await.unwrap();
@@ -98,7 +99,36 @@ async fn busy(site: &Site) {
         .unwrap();
 }
 
-/// One item of every sort is enough, and of the sentences to fill in one of every sort of slot.
+/// A lot that is being inspected, with a corrected piece; one that was accepted, one that was sent
+/// back, one that was not taken.
+async fn inspects(site: &Site, seal: &SealId) {
+    let (brand, linh) = (&site.cast.brand, &site.cast.sao_mai.lead);
+    let (style, lot) = (&brand.style, small_lot());
+    let seen = [
+        (Class::Major, "point-c", "Softer?"),
+        (Class::Critical, "", "Rib?"),
+    ];
+    let decisions = [None, None, Some(Decision::Rework), Some(Decision::Refused)];
+    for (place, decision) in decisions.into_iter().enumerate() {
+        let id = linh.begins(style, seal, &lot, None).await.unwrap();
+        for piece in 1..=5 {
+            linh.enters(style, &id, piece, &[], &[]).await.unwrap();
+        }
+        if place == 1 {
+            linh.concludes(style, &id).await.unwrap();
+            continue;
+        }
+        let measured = [("point-a", "22"), ("point-c", "28")];
+        linh.enters(style, &id, 2, &seen, &measured).await.unwrap();
+        if let Some(decision) = decision {
+            linh.concludes(style, &id).await.unwrap();
+            brand.decides_lot(&id, decision, "Once more").await.unwrap();
+        }
+    }
+}
+
+/// One item of every sort is enough, of the sentences to fill in one of every sort of slot, and of
+/// inspected pieces one that was corrected.
 fn is_wanted(href: &str) -> bool {
     let file = [
         "/files/",
@@ -132,7 +162,9 @@ fn is_wanted(href: &str) -> bool {
         ];
         list.contains("/items/") && wanted.contains(&phrase)
     });
+    let piece = !href.contains("/piece?") || href.ends_with("/piece?number=2");
     href.starts_with('/')
+        && piece
         && !file.iter().any(|it| href.contains(it))
         && of_item.unwrap_or(true)
         && phrase.unwrap_or(true)

@@ -22,6 +22,7 @@ mod found;
 mod going_on;
 mod guarding;
 mod history;
+mod inspections;
 mod judgement;
 mod languages;
 mod listed;

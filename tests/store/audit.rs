@@ -33,7 +33,7 @@ on_both! {
             revisions: 3,
             messages: 9,
             measurements: 10,
-            signatures: 5,
+            signatures: 7,
             erased: 0,
             faults: Vec::new(),
         };
@@ -44,7 +44,7 @@ on_both! {
 
 /// One row of each guarded table, the last by a column that is its own, and what a fault calls it.
 /// What hangs on another row comes before it, and the chain last.
-const ROWS: [(&str, &str, &str); 21] = [
+const ROWS: [(&str, &str, &str); 26] = [
     ("revision_section", "version", "sections of revision "),
     ("withdrawal", "at", "withdrawal of revision "),
     ("acknowledgement", "at", "acknowledgement of revision "),
@@ -62,6 +62,11 @@ const ROWS: [(&str, &str, &str); 21] = [
     ("submission_photo", "photo", "photograph "),
     ("submission_decision", "at", "decision of submission "),
     ("submission", "id", "submission "),
+    ("inspection_defect", "words", "defect "),
+    ("inspection_entry", "id", "entry "),
+    ("inspection_conclusion", "at", "conclusion of inspection "),
+    ("inspection_decision", "at", "decision of inspection "),
+    ("inspection", "number", "inspection "),
     ("seal_piece", "place", "pieces of seal "),
     ("seal", "at", "seal "),
     ("revision", "published_at", "revision "),
@@ -259,7 +264,7 @@ on_both! {
                 past.run(&format!("UPDATE private_text SET {change} WHERE {this}")).await;
                 let found = faults(&cast.store).await;
                 // Reasons of decisions and what is said of a parcel or an option are kept like messages.
-                let alike = ["decision", "substitutes", "parcel", "note", "instrument", "pieces", "translation"];
+                let alike = ["decision", "substitutes", "parcel", "note", "instrument", "pieces", "translation", "words"];
                 let named = |fault: &String| {
                     let alike = alike.iter().any(|noun| fault.starts_with(noun));
                     fault.starts_with(noun) || (kind == "message" && alike)

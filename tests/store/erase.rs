@@ -85,7 +85,7 @@ on_both! {
         assert_eq!(translated.person.as_deref(), Some("Iris"));
         let signatures = store.signatures(&brand.reads().await).await.unwrap();
         let names: BTreeSet<_> = signatures.iter().map(|it| it.name.as_deref()).collect();
-        assert_eq!(names, BTreeSet::from([Some("Linh"), Some("Iris")]));
+        assert_eq!(names, BTreeSet::from([Some("Linh"), Some("Iris"), Some("Rafiq")]));
         let lines = brand.ledger().await;
         let line = lines.iter().find(|line| line.entry.person.as_ref() == Some(linh)).unwrap();
         assert_eq!((line.person.as_deref(), line.org_name.as_deref()),

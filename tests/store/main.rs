@@ -12,6 +12,7 @@ mod entry;
 mod erase;
 mod files;
 mod guard;
+mod inspections;
 mod measuring;
 mod needs;
 mod people;

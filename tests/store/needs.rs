@@ -25,6 +25,7 @@ fn short(needs: Vec<Need>) -> Vec<String> {
             What::Round { state, .. } => format!("round {}", state.name()),
             What::Approvals { count, .. } => format!("approvals {count}"),
             What::Seal { round, .. } => format!("seal {round}"),
+            What::Inspection { state, .. } => format!("inspection {}", state.name()),
         })
         .collect()
 }

@@ -1,6 +1,7 @@
 //! A whole walk: something of everything that a style can have.
 
 use fellseam::exchange::approval::Verdict;
+use fellseam::exchange::inspection::{Class, Decision};
 use fellseam::exchange::measuring::{Reason, Wash};
 use fellseam::exchange::round::Outcome;
 use fellseam::spec::document::Illuminant;
@@ -9,9 +10,11 @@ use fellseam::store::{Db, NewMeasurement, ThreadMove};
 use crate::support::cast::*;
 
 /// Three revisions, the first withdrawn; two factories; answered, changed and granted threads with
-/// photographs, and a translated message; options that were approved, rejected and not decided; a sealed sample; a remade
-/// round, and one that went on past a newer revision and was approved with changes, of which a piece was
-/// washed, a point left out and a piece photographed; signatures of both sides on a revision and a round, and of one on another; a share that ended.
+/// photographs, and a translated message; options that were approved, rejected and not decided; a
+/// sealed sample and a lot inspected against it; a remade round, and one that went on past a newer
+/// revision and was approved with changes, of which a piece was washed, a point left out and a piece
+/// photographed; signatures of both sides on a revision and a round, and of one on another; a share
+/// that ended.
 pub async fn whole_walk(db: Db) -> Cast {
     let cast = Cast::with_revision(db).await;
     let Cast {
@@ -73,8 +76,30 @@ pub async fn whole_walk(db: Db) -> Cast {
         .unwrap();
     sao_mai.submits(&zip, "Matt").await.unwrap();
 
-    let sealed = cast.ready_to_seal_with(meghna).await;
-    cast.seals(&sealed, &[("HT-17", "Shelf 3")]).await.unwrap();
+    // A lot that was rejected for two defects of a piece, sent back, and is inspected again.
+    let seal = cast.signed_seal_with(meghna).await;
+    let (style, rafiq) = (&brand.style, &meghna.lead);
+    let lot = small_lot();
+    let first = rafiq.begins(style, &seal, &lot, None).await.unwrap();
+    let seen = [
+        (Class::Major, "point-c", "Crooked"),
+        (Class::Minor, "", "Oil stain"),
+    ];
+    let measured = [("point-a", "21 1/2")];
+    rafiq
+        .enters(style, &first, 1, &[], &measured)
+        .await
+        .unwrap();
+    rafiq.enters(style, &first, 2, &seen, &[]).await.unwrap();
+    rafiq.concludes(style, &first).await.unwrap();
+    brand
+        .decides_lot(&first, Decision::Rework, "Press and sort it")
+        .await
+        .unwrap();
+    rafiq
+        .begins(style, &seal, &lot, Some(&first))
+        .await
+        .unwrap();
 
     let first = measured_round(brand, sao_mai, &["size-m"], &[(1, "point-c", "28")]).await;
     brand

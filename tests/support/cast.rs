@@ -14,6 +14,7 @@
 //! person without one panics, so `may` is the way to ask whether somebody has one.
 
 mod brand;
+mod bulk;
 mod factory;
 mod party;
 
@@ -32,6 +33,8 @@ use fellseam::spec::{
 use fellseam::store::{Db, FileKind, Need, NewFile, NewPerson, NewPicture, Store, StoreError};
 
 use super::world::{Clock, world};
+
+pub use bulk::{lot, small_lot, sort};
 
 /// Everybody, and what they work with.
 pub struct Cast {
@@ -217,6 +220,10 @@ async fn factory(
 }
 
 impl Person {
+    pub fn store(&self) -> &Store {
+        &self.store
+    }
+
     /// Leave to do `A`, which the person's role has.
     pub fn may<A: Act>(&self) -> Permit<A> {
         grant(&self.actor).unwrap_or_else(|why| panic!("{}: {why}", self.name))

@@ -13,10 +13,12 @@
 mod form;
 
 use std::collections::BTreeMap;
+use std::net::SocketAddr;
 use std::sync::Arc;
 
 use axum::Router;
 use axum::body::{Body, to_bytes};
+use axum::extract::ConnectInfo;
 use axum::http::{HeaderMap, Method, Request, StatusCode, header};
 use fellseam::files::{Files, Limits, Renderer};
 use fellseam::store::{Db, Store};
@@ -113,6 +115,8 @@ pub struct Browser {
     pub cookies: BTreeMap<String, String>,
     /// Sent with every request.
     pub headers: HeaderMap,
+    /// Where requests come from; nowhere that is known, else.
+    pub peer: Option<[u8; 4]>,
 }
 
 /// One answer.
@@ -129,6 +133,7 @@ impl Browser {
             router,
             cookies: BTreeMap::new(),
             headers: HeaderMap::new(),
+            peer: None,
         }
     }
 
@@ -238,6 +243,10 @@ impl Browser {
             .headers_mut()
             .entry(header::HOST)
             .or_insert("127.0.0.1:8640".parse().expect("a header"));
+        if let Some(peer) = self.peer {
+            let peer = SocketAddr::from((peer, 4000));
+            request.extensions_mut().insert(ConnectInfo(peer));
+        }
         let answer = self.router.clone().oneshot(request).await;
         let answer = answer.expect("the router answers");
         let (parts, body) = answer.into_parts();

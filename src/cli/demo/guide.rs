@@ -29,6 +29,7 @@ pub async fn guide(store: &Store, owner: &PersonId, url: &str) -> Result<String,
             Role::Designer => "Designer",
             Role::Merchandiser => "Merchandiser",
             Role::SampleRoom => "Sample room",
+            Role::Inspector => "Inspector",
             Role::Owner | Role::Viewer => continue,
         };
         if person.left_at.is_some() {

@@ -32,6 +32,8 @@ said-moved = হয়েছে।
 said-measured = মাপ সংরক্ষণ হয়েছে।
 said-decided = সিদ্ধান্ত হয়েছে।
 said-sealed = সিল করা হয়েছে।
+said-begun = শুরু হয়েছে।
+said-concluded = শেষ হয়েছে।
 said-ended = এই ব্যক্তি আর সাইন ইন করতে পারবেন না।
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = অনুমোদনের জন্য জমা ন�
 need-approvals-submit = যার অনুমোদন লাগে তা জমা দিন: { $count }
 need-sign-seal = স্যাম্পল রাউন্ড { $number }-এর সিলে সই করুন, { $kind }
 need-sign-seal-blocked = স্যাম্পল রাউন্ড { $number }-এর সিল, { $kind }: সই করার আগে কী খোলা আছে দেখুন
+need-inspection = বাল্ক পরিদর্শন করুন: পরিদর্শন { $number }
+need-inspection-decide = বাল্ক পরিদর্শন { $number }-এর লট নিয়ে সিদ্ধান্ত নিন
+need-inspection-again = বাল্ক পরিদর্শন { $number }-এর লট মেরামত করে আবার পরিদর্শন করুন
 
 frame-working = কাজ চলছে। এই পাতা নিজে থেকেই এগোবে।
 frame-sending = ফাইল পাঠানো হচ্ছে: { $files }টি, { $size } MB। এই পাতা নিজে থেকেই এগোবে।

@@ -50,6 +50,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } { $item } ({ $kind })-এর নমুনা { $option } প্রত্যাখ্যান করেছেন।
 }
 deed-seal = { $who } { $round }-এর পিস সিল করেছেন: { $count }।
+deed-inspection-begin = { $who } বাল্ক পরিদর্শন { $number } শুরু করেছেন। লটে পিস: { $count }।
+deed-inspect = { $who } বাল্ক পরিদর্শন { $number }-এ পিস { $piece } দেখেছেন।
+deed-inspect-many = { $who } বাল্ক পরিদর্শন { $number }-এ পিস দেখেছেন: { $count }।
+deed-inspection-conclude = { $who } বাল্ক পরিদর্শন { $number } শেষ করেছেন: { $outcome }।
+deed-inspection-decide = { $who } বাল্ক পরিদর্শন { $number } নিয়ে সিদ্ধান্ত নিয়েছেন: { $decision }।
 deed-sign-revision = { $who } রিভিশন { $revision } সই করেছেন।
 deed-sign-round = { $who } { $round }-এ সই করেছেন।
 deed-sign-seal = { $who } { $round }-এর সিলে সই করেছেন।

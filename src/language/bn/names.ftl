@@ -54,6 +54,7 @@ role-designer = ডিজাইনার
 role-viewer = দর্শক
 role-merchandiser = মার্চেন্ডাইজার
 role-sample-room = স্যাম্পল রুম
+role-inspector = পরিদর্শক
 
 ## Revisions
 
@@ -105,6 +106,19 @@ skip-unfinished = এখনো সেলাই হয়নি
 skip-damaged = পিসটি এখানে নষ্ট
 skip-unclear = কীভাবে মাপতে হয় বুঝি না
 
+## Bulk inspections
+
+inspection-critical = ক্রিটিক্যাল
+inspection-major = মেজর
+inspection-minor = মাইনর
+inspection-open = চলছে
+inspection-accepted = গ্রহণ
+inspection-rejected = প্রত্যাখ্যান
+inspection-released = ছাড়পত্র দেওয়া
+inspection-concession = ছাড় দিয়ে পাস
+inspection-rework = মেরামতে ফেরত
+inspection-refused = নেওয়া হয়নি
+
 ## Acts in the ledger
 
 act-create = স্টাইল শুরু
@@ -125,6 +139,10 @@ act-decide = স্যাম্পল রাউন্ডের সিদ্ধ�
 act-submit = নমুনা জমা
 act-approve = নমুনার সিদ্ধান্ত
 act-seal = স্যাম্পল সিল
+act-begin-inspection = বাল্ক পরিদর্শন শুরু
+act-inspect = পিস দেখা
+act-conclude-inspection = বাল্ক পরিদর্শন শেষ
+act-decide-inspection = লটের সিদ্ধান্ত
 act-sign = সই
 act-translate = অনুবাদ
 act-translate-message = বার্তার অনুবাদ

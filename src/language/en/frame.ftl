@@ -32,6 +32,8 @@ said-moved = Done.
 said-measured = Measurements saved.
 said-decided = Decided.
 said-sealed = Sealed.
+said-begun = Begun.
+said-concluded = Concluded.
 said-ended = This person can no longer sign in.
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = Decide on what was submitted to be approved: { $count }
 need-approvals-submit = Submit what needs an approval: { $count }
 need-sign-seal = Sign the seal of sample round { $number }, { $kind }
 need-sign-seal-blocked = Seal of sample round { $number }, { $kind }: see what is open before you can sign
+need-inspection = Inspect bulk: inspection { $number }
+need-inspection-decide = Decide on the lot of bulk inspection { $number }
+need-inspection-again = Mend the lot of bulk inspection { $number } and inspect it again
 
 frame-working = This takes a moment. The page goes on by itself.
 frame-sending = Sending files: { $files }, { $size } MB. This page goes on by itself.

@@ -57,6 +57,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } rejected option { $option } of { $item } ({ $kind }).
 }
 deed-seal = { $who } sealed pieces of { $round }: { $count }.
+deed-inspection-begin = { $who } began bulk inspection { $number }. Pieces in the lot: { $count }.
+deed-inspect = { $who } inspected piece { $piece } in bulk inspection { $number }.
+deed-inspect-many = { $who } inspected pieces in bulk inspection { $number }: { $count }.
+deed-inspection-conclude = { $who } concluded bulk inspection { $number }: { $outcome }.
+deed-inspection-decide = { $who } decided on bulk inspection { $number }: { $decision }.
 deed-sign-revision = { $who } signed revision { $revision }.
 deed-sign-round = { $who } signed { $round }.
 deed-sign-seal = { $who } signed the seal of { $round }.

@@ -54,6 +54,7 @@ role-designer = Designer
 role-viewer = Viewer
 role-merchandiser = Merchandiser
 role-sample-room = Sample room
+role-inspector = Inspector
 
 ## Revisions
 
@@ -105,6 +106,19 @@ skip-unfinished = Not sewn yet
 skip-damaged = The piece is damaged here
 skip-unclear = I do not understand how to measure it
 
+## Bulk inspections
+
+inspection-critical = critical
+inspection-major = major
+inspection-minor = minor
+inspection-open = open
+inspection-accepted = accepted
+inspection-rejected = rejected
+inspection-released = released
+inspection-concession = let pass with a concession
+inspection-rework = sent back to be mended
+inspection-refused = refused
+
 ## Acts in the ledger
 
 act-create = Style started
@@ -125,6 +139,10 @@ act-decide = Sample round decided
 act-submit = Option submitted
 act-approve = Option decided
 act-seal = Sample sealed
+act-begin-inspection = Bulk inspection begun
+act-inspect = Piece inspected
+act-conclude-inspection = Bulk inspection concluded
+act-decide-inspection = Lot decided
 act-sign = Signed
 act-translate = Translated
 act-translate-message = Message translated

@@ -11,6 +11,7 @@ people-end = End access
 people-end-what = { $name } is signed out everywhere at once and cannot come in again. What they wrote and signed stays. This is not taken back: to have them again, invite them anew.
 people-add = Invite somebody
 people-add-button = Make a link
+people-inspector = An inspector of a third party is added to the factory whose lots they inspect. They read what that factory reads: its revisions, threads and rounds, no prices, no other factory.
 people-factory = Add a factory
 people-factory-name = Name of the factory
 people-factory-button = Add factory

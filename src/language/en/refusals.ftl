@@ -70,6 +70,20 @@ refused-not-approved-yet = Not approved yet: { $count }.
 refused-substitutes-sent = The pieces are made of substitute materials. A sealed sample is made of those of the spec.
 refused-piece-critical-out = Critical points out of tolerance, or not measured, on a piece to be kept: { $count }. Measure them, grant a concession, or seal another piece.
 refused-seal-unsaid = Choose at least one piece. Give each a seal number of its own, and say where it is kept.
+refused-seal-unsigned = Bulk is inspected against a seal that both sides have signed. Not signed yet by: { $sides }.
+refused-lot-unsaid = Say how many pieces of which colourway and size the lot has: at least one, no more than { $most } in all, and only those of this revision.
+refused-not-for-rework = The brand has not sent that lot back to be mended. Only such a lot is inspected again.
+refused-inspected-again = That lot is inspected again already.
+refused-lot-grown = A mended lot has no more pieces of any colourway and size than before.
+refused-inspection-not-in = This cannot be done now. The inspection is: { $state }.
+refused-piece-unsaid = Say which piece: a number from 1 to { $most }, and no more of one colourway and size than the lot has.
+refused-piece-beyond = The sample has { $sample } pieces. A piece beyond it is entered only for a critical defect.
+refused-piece-moved = Somebody entered this piece after you opened the page. Read it, then save yours again if it is to count.
+refused-defect-unsaid = Say where the defect is, or what it is in words.
+refused-pieces-uninspected = Pieces of the sample that are not inspected yet: { $count }. Inspect them first.
+refused-lot-rejected = The lot is rejected and cannot be released. Let it pass with a concession, send it back, or refuse it.
+refused-nothing-to-concede = The lot is accepted: there is nothing to let pass. Release it, send it back, or refuse it.
+refused-critical-in-bulk = Pieces with a critical defect: { $count }. Such a lot is only sent back or refused.
 
 ## Signing
 

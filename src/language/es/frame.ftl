@@ -32,6 +32,8 @@ said-moved = Hecho.
 said-measured = Medidas guardadas.
 said-decided = Decidido.
 said-sealed = Sellada.
+said-begun = Empezada.
+said-concluded = Concluida.
 said-ended = Esta persona ya no puede entrar.
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = Decidir lo presentado para aprobación: { $count }
 need-approvals-submit = Presentar lo que necesita aprobación: { $count }
 need-sign-seal = Firmar el sello de la ronda de muestras { $number }, { $kind }
 need-sign-seal-blocked = Sello de la ronda de muestras { $number }, { $kind }: vea lo que está abierto antes de firmar
+need-inspection = Inspeccionar la producción: inspección { $number }
+need-inspection-decide = Decidir sobre el lote de la inspección de producción { $number }
+need-inspection-again = Reparar el lote de la inspección de producción { $number } e inspeccionarlo de nuevo
 
 frame-working = Trabajando. Esta página sigue por sí sola.
 frame-sending = Enviando archivos: { $files }, { $size } MB. Esta página sigue por sí sola.

@@ -57,6 +57,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } rechazó la opción { $option } de { $item } ({ $kind }).
 }
 deed-seal = { $who } selló piezas de { $round }: { $count }.
+deed-inspection-begin = { $who } empezó la inspección de producción { $number }. Piezas en el lote: { $count }.
+deed-inspect = { $who } inspeccionó la pieza { $piece } en la inspección de producción { $number }.
+deed-inspect-many = { $who } inspeccionó piezas en la inspección de producción { $number }: { $count }.
+deed-inspection-conclude = { $who } concluyó la inspección de producción { $number }: { $outcome }.
+deed-inspection-decide = { $who } decidió sobre la inspección de producción { $number }: { $decision }.
 deed-sign-revision = { $who } firmó la revisión { $revision }.
 deed-sign-round = { $who } firmó { $round }.
 deed-sign-seal = { $who } firmó el sello de { $round }.

@@ -54,6 +54,7 @@ role-designer = Diseñador
 role-viewer = Lector
 role-merchandiser = Responsable del pedido
 role-sample-room = Sala de muestras
+role-inspector = Inspector
 
 ## Revisions
 
@@ -105,6 +106,19 @@ skip-unfinished = Todavía sin coser
 skip-damaged = La pieza está dañada aquí
 skip-unclear = No entiendo cómo medirlo
 
+## Bulk inspections
+
+inspection-critical = crítico
+inspection-major = mayor
+inspection-minor = menor
+inspection-open = en curso
+inspection-accepted = aceptado
+inspection-rejected = rechazado
+inspection-released = liberado
+inspection-concession = pasa con concesión
+inspection-rework = devuelto para reparar
+inspection-refused = no se toma
+
 ## Acts in the ledger
 
 act-create = Modelo iniciado
@@ -125,6 +139,10 @@ act-decide = Ronda de muestras decidida
 act-submit = Opción presentada
 act-approve = Opción decidida
 act-seal = Muestra sellada
+act-begin-inspection = Inspección de producción empezada
+act-inspect = Pieza inspeccionada
+act-conclude-inspection = Inspección de producción concluida
+act-decide-inspection = Lote decidido
 act-sign = Firmado
 act-translate = Traducido
 act-translate-message = Mensaje traducido

@@ -11,6 +11,7 @@ people-end = Terminar el acceso
 people-end-what = { $name } queda fuera de inmediato en todas partes y no puede volver a entrar. Lo que escribió y firmó se queda. Esto no se deshace: para volver a contar con esta persona, invítela de nuevo.
 people-add = Invitar a alguien
 people-add-button = Crear un enlace
+people-inspector = Un inspector de terceros se agrega a la fábrica cuyos lotes inspecciona. Lee lo que lee esa fábrica: sus revisiones, conversaciones y rondas; ni precios ni otra fábrica.
 people-factory = Añadir una fábrica
 people-factory-name = Nombre de la fábrica
 people-factory-button = Añadir fábrica

@@ -70,6 +70,20 @@ refused-not-approved-yet = Aún no aprobado: { $count }.
 refused-substitutes-sent = Las piezas son de materiales sustitutos. La muestra sellada se hace con los de la ficha.
 refused-piece-critical-out = Puntos críticos fuera de tolerancia o sin medir en una pieza que se guardará: { $count }. Mídalos, conceda, o selle otra pieza.
 refused-seal-unsaid = Elija al menos una pieza. Dé a cada una su número de sello y diga dónde se guarda.
+refused-seal-unsigned = La producción se inspecciona por un sello que ambas partes firmaron. Aún sin firmar: { $sides }.
+refused-lot-unsaid = Diga cuántas piezas de qué variante de color y talla tiene el lote: al menos una, no más de { $most } en total, y solo las de esta revisión.
+refused-not-for-rework = La marca no devolvió ese lote para repararlo. Solo un lote así se inspecciona de nuevo.
+refused-inspected-again = Ese lote ya se inspecciona de nuevo.
+refused-lot-grown = Un lote reparado no tiene más piezas de ninguna variante de color y talla que antes.
+refused-inspection-not-in = Esto no se puede hacer ahora. La inspección está: { $state }.
+refused-piece-unsaid = Diga qué pieza: un número de 1 a { $most }, y no más de una variante de color y talla que las que tiene el lote.
+refused-piece-beyond = La muestra tiene { $sample } piezas. Una pieza fuera de ella solo se registra por un defecto crítico.
+refused-piece-moved = Alguien registró esta pieza después de que usted abriera la página. Léala, y guarde la suya de nuevo si debe contar.
+refused-defect-unsaid = Diga dónde está el defecto, o qué es en palabras.
+refused-pieces-uninspected = Piezas de la muestra aún sin inspeccionar: { $count }. Inspecciónelas primero.
+refused-lot-rejected = El lote está rechazado y no puede liberarse. Conceda, devuélvalo o no lo tome.
+refused-nothing-to-concede = El lote está aceptado: no hay nada que conceder. Libérelo, devuélvalo o no lo tome.
+refused-critical-in-bulk = Piezas con un defecto crítico: { $count }. Un lote así solo se devuelve o no se toma.
 
 ## Signing
 

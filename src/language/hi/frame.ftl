@@ -32,6 +32,8 @@ said-moved = हो गया।
 said-measured = नाप सहेजे गए।
 said-decided = फ़ैसला हो गया।
 said-sealed = सील किया गया।
+said-begun = शुरू हुई।
+said-concluded = निष्कर्ष निकला।
 said-ended = यह व्यक्ति अब साइन इन नहीं कर सकता।
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = मंज़ूरी के लिए दिए नम�
 need-approvals-submit = जिनकी मंज़ूरी चाहिए वे दें: { $count }
 need-sign-seal = सैंपल राउंड { $number } की सील पर हस्ताक्षर करें, { $kind }
 need-sign-seal-blocked = सैंपल राउंड { $number } की सील, { $kind }: हस्ताक्षर से पहले देखें कि क्या खुला है
+need-inspection = बल्क जाँचें: जाँच { $number }
+need-inspection-decide = बल्क जाँच { $number } के लॉट पर फ़ैसला करें
+need-inspection-again = बल्क जाँच { $number } का लॉट सुधारें और फिर जाँचें
 
 frame-working = काम चल रहा है। यह पेज अपने आप आगे बढ़ेगा।
 frame-sending = फ़ाइलें भेजी जा रही हैं: { $files }, { $size } MB। यह पेज अपने आप आगे बढ़ेगा।

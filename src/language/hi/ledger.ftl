@@ -50,6 +50,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } ने { $item } ({ $kind }) का नमूना { $option } नामंज़ूर किया।
 }
 deed-seal = { $who } ने { $round } के पीस सील किए: { $count }।
+deed-inspection-begin = { $who } ने बल्क जाँच { $number } शुरू की। लॉट में पीस: { $count }।
+deed-inspect = { $who } ने बल्क जाँच { $number } में पीस { $piece } जाँचा।
+deed-inspect-many = { $who } ने बल्क जाँच { $number } में पीस जाँचे: { $count }।
+deed-inspection-conclude = { $who } ने बल्क जाँच { $number } का निष्कर्ष निकाला: { $outcome }।
+deed-inspection-decide = { $who } ने बल्क जाँच { $number } पर फ़ैसला किया: { $decision }।
 deed-sign-revision = { $who } ने रिवीज़न { $revision } पर हस्ताक्षर किए।
 deed-sign-round = { $who } ने { $round } पर हस्ताक्षर किए।
 deed-sign-seal = { $who } ने { $round } की सील पर हस्ताक्षर किए।

@@ -54,6 +54,7 @@ role-designer = डिज़ाइनर
 role-viewer = दर्शक
 role-merchandiser = मर्चेंडाइज़र
 role-sample-room = सैंपल रूम
+role-inspector = जाँचकर्ता
 
 ## Revisions
 
@@ -105,6 +106,19 @@ skip-unfinished = अभी सिला नहीं है
 skip-damaged = पीस यहाँ खराब है
 skip-unclear = समझ नहीं आया कैसे नापें
 
+## Bulk inspections
+
+inspection-critical = क्रिटिकल
+inspection-major = मेजर
+inspection-minor = माइनर
+inspection-open = जारी
+inspection-accepted = स्वीकार
+inspection-rejected = अस्वीकार
+inspection-released = भेजने की मंज़ूरी
+inspection-concession = छूट के साथ पास
+inspection-rework = सुधार के लिए वापस
+inspection-refused = नहीं लिया गया
+
 ## Acts in the ledger
 
 act-create = स्टाइल शुरू
@@ -125,6 +139,10 @@ act-decide = सैंपल राउंड पर फ़ैसला
 act-submit = नमूना दिया गया
 act-approve = नमूने पर फ़ैसला
 act-seal = सैंपल सील
+act-begin-inspection = बल्क जाँच शुरू
+act-inspect = पीस जाँचा
+act-conclude-inspection = बल्क जाँच का निष्कर्ष
+act-decide-inspection = लॉट पर फ़ैसला
 act-sign = हस्ताक्षर
 act-translate = अनुवाद
 act-translate-message = संदेश का अनुवाद

@@ -4,7 +4,7 @@ use crate::exchange::ledger::Act;
 use crate::exchange::measuring::{Reason, Wash};
 use crate::exchange::revision::Standing;
 use crate::exchange::signature::Agreement;
-use crate::exchange::{Role, Side, approval, round, thread};
+use crate::exchange::{Role, Side, approval, inspection, round, thread};
 
 use super::Named;
 use crate::language::message::{Message, Text};
@@ -26,6 +26,7 @@ impl Named for Role {
             Role::Viewer => "role-viewer",
             Role::Merchandiser => "role-merchandiser",
             Role::SampleRoom => "role-sample-room",
+            Role::Inspector => "role-inspector",
         })
     }
 }
@@ -177,6 +178,46 @@ impl Named for approval::Verdict {
     }
 }
 
+impl Named for inspection::Class {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            inspection::Class::Critical => "inspection-critical",
+            inspection::Class::Major => "inspection-major",
+            inspection::Class::Minor => "inspection-minor",
+        })
+    }
+}
+
+impl Named for inspection::Outcome {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            inspection::Outcome::Accepted => "inspection-accepted",
+            inspection::Outcome::Rejected => "inspection-rejected",
+        })
+    }
+}
+
+impl Named for inspection::Decision {
+    fn name(&self, t: Text) -> Message {
+        t.say(match self {
+            inspection::Decision::Released => "inspection-released",
+            inspection::Decision::Concession => "inspection-concession",
+            inspection::Decision::Rework => "inspection-rework",
+            inspection::Decision::Refused => "inspection-refused",
+        })
+    }
+}
+
+impl Named for inspection::State {
+    fn name(&self, t: Text) -> Message {
+        match self {
+            inspection::State::Open => t.say("inspection-open"),
+            inspection::State::Concluded(outcome) => outcome.name(t),
+            inspection::State::Decided(decision) => decision.name(t),
+        }
+    }
+}
+
 impl Named for Act {
     fn name(&self, t: Text) -> Message {
         t.say(match self {
@@ -198,6 +239,10 @@ impl Named for Act {
             Act::Submit => "act-submit",
             Act::Approve => "act-approve",
             Act::Seal => "act-seal",
+            Act::BeginInspection => "act-begin-inspection",
+            Act::Inspect => "act-inspect",
+            Act::ConcludeInspection => "act-conclude-inspection",
+            Act::DecideInspection => "act-decide-inspection",
             Act::Sign => "act-sign",
             Act::Translate => "act-translate",
             Act::TranslateMessage => "act-translate-message",

@@ -32,6 +32,8 @@ said-moved = Feito.
 said-measured = Medidas salvas.
 said-decided = Decidido.
 said-sealed = Lacrada.
+said-begun = Começada.
+said-concluded = Concluída.
 said-ended = Esta pessoa não pode mais entrar.
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = Decidir o que foi enviado para aprovação: { $count }
 need-approvals-submit = Enviar o que precisa de aprovação: { $count }
 need-sign-seal = Assinar o lacre da rodada de amostras { $number }, { $kind }
 need-sign-seal-blocked = Lacre da rodada de amostras { $number }, { $kind }: veja o que está aberto antes de assinar
+need-inspection = Inspecionar a produção: inspeção { $number }
+need-inspection-decide = Decidir sobre o lote da inspeção da produção { $number }
+need-inspection-again = Consertar o lote da inspeção da produção { $number } e inspecionar de novo
 
 frame-working = Trabalhando. Esta página continua sozinha.
 frame-sending = Enviando arquivos: { $files }, { $size } MB. Esta página continua sozinha.

@@ -57,6 +57,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } reprovou a opção { $option } de { $item } ({ $kind }).
 }
 deed-seal = { $who } lacrou peças de { $round }: { $count }.
+deed-inspection-begin = { $who } começou a inspeção da produção { $number }. Peças no lote: { $count }.
+deed-inspect = { $who } inspecionou a peça { $piece } na inspeção da produção { $number }.
+deed-inspect-many = { $who } inspecionou peças na inspeção da produção { $number }: { $count }.
+deed-inspection-conclude = { $who } concluiu a inspeção da produção { $number }: { $outcome }.
+deed-inspection-decide = { $who } decidiu sobre a inspeção da produção { $number }: { $decision }.
 deed-sign-revision = { $who } assinou a revisão { $revision }.
 deed-sign-round = { $who } assinou { $round }.
 deed-sign-seal = { $who } assinou o lacre de { $round }.

@@ -54,6 +54,7 @@ role-designer = Designer
 role-viewer = Leitor
 role-merchandiser = Responsável pelo pedido
 role-sample-room = Sala de amostras
+role-inspector = Inspetor
 
 ## Revisions
 
@@ -105,6 +106,19 @@ skip-unfinished = Ainda não costurado
 skip-damaged = A peça está danificada aqui
 skip-unclear = Não entendo como medir
 
+## Bulk inspections
+
+inspection-critical = crítico
+inspection-major = maior
+inspection-minor = menor
+inspection-open = em andamento
+inspection-accepted = aceito
+inspection-rejected = rejeitado
+inspection-released = liberado
+inspection-concession = passa com concessão
+inspection-rework = devolvido para conserto
+inspection-refused = recusado
+
 ## Acts in the ledger
 
 act-create = Modelo iniciado
@@ -125,6 +139,10 @@ act-decide = Rodada de amostras decidida
 act-submit = Opção enviada
 act-approve = Opção decidida
 act-seal = Amostra lacrada
+act-begin-inspection = Inspeção da produção começada
+act-inspect = Peça inspecionada
+act-conclude-inspection = Inspeção da produção concluída
+act-decide-inspection = Lote decidido
 act-sign = Assinado
 act-translate = Traduzido
 act-translate-message = Mensagem traduzida

@@ -11,6 +11,7 @@ people-end = Encerrar o acesso
 people-end-what = { $name } sai de todos os aparelhos na hora e não pode mais entrar. O que escreveu e assinou permanece. Isto não se desfaz: para ter essa pessoa de volta, convide-a de novo.
 people-add = Convidar alguém
 people-add-button = Gerar um link
+people-inspector = Um inspetor de terceiros entra na fábrica cujos lotes inspeciona. Lê o que essa fábrica lê: suas revisões, conversas e rodadas; nem preços nem outra fábrica.
 people-factory = Adicionar uma fábrica
 people-factory-name = Nome da fábrica
 people-factory-button = Adicionar fábrica

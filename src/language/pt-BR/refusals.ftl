@@ -70,6 +70,20 @@ refused-not-approved-yet = Ainda não aprovado: { $count }.
 refused-substitutes-sent = As peças são de materiais substitutos. A amostra lacrada é feita dos materiais da ficha.
 refused-piece-critical-out = Pontos críticos fora da tolerância ou não medidos numa peça a guardar: { $count }. Meça, conceda, ou lacre outra peça.
 refused-seal-unsaid = Escolha ao menos uma peça. Dê a cada uma seu número de lacre e diga onde fica guardada.
+refused-seal-unsigned = A produção é inspecionada por um lacre que os dois lados assinaram. Ainda sem assinatura: { $sides }.
+refused-lot-unsaid = Diga quantas peças de qual variante de cor e tamanho o lote tem: ao menos uma, no máximo { $most } ao todo, e só as desta revisão.
+refused-not-for-rework = A marca não devolveu esse lote para conserto. Só um lote assim é inspecionado de novo.
+refused-inspected-again = Esse lote já está sendo inspecionado de novo.
+refused-lot-grown = Um lote consertado não tem mais peças de nenhuma variante de cor e tamanho do que antes.
+refused-inspection-not-in = Isto não pode ser feito agora. A inspeção está: { $state }.
+refused-piece-unsaid = Diga qual peça: um número de 1 a { $most }, e não mais de uma variante de cor e tamanho do que o lote tem.
+refused-piece-beyond = A amostra tem { $sample } peças. Uma peça além dela só é registrada por um defeito crítico.
+refused-piece-moved = Alguém registrou esta peça depois que você abriu a página. Leia, e salve a sua de novo se ela deve valer.
+refused-defect-unsaid = Diga onde está o defeito, ou o que é em palavras.
+refused-pieces-uninspected = Peças da amostra ainda não inspecionadas: { $count }. Inspecione-as primeiro.
+refused-lot-rejected = O lote está rejeitado e não pode ser liberado. Conceda, devolva ou recuse.
+refused-nothing-to-concede = O lote está aceito: não há nada a conceder. Libere, devolva ou recuse.
+refused-critical-in-bulk = Peças com defeito crítico: { $count }. Um lote assim só é devolvido ou recusado.
 
 ## Signing
 

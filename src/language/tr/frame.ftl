@@ -32,6 +32,8 @@ said-moved = Tamam.
 said-measured = Ölçüler kaydedildi.
 said-decided = Karar verildi.
 said-sealed = Mühürlendi.
+said-begun = Başladı.
+said-concluded = Sonuçlandı.
 said-ended = Bu kişi artık giriş yapamaz.
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = Onaya sunulanlara karar verin: { $count }
 need-approvals-submit = Onay gerektirenleri sunun: { $count }
 need-sign-seal = Numune turu { $number }: mührü imzalayın, { $kind }
 need-sign-seal-blocked = Numune turu { $number } mührü, { $kind }: imzalamadan önce açık olanlara bakın
+need-inspection = Seri üretimi denetleyin: denetim { $number }
+need-inspection-decide = Seri üretim denetimi { $number }: partiye karar verin
+need-inspection-again = Seri üretim denetimi { $number }: partiyi onarın ve yeniden denetleyin
 
 frame-working = Çalışıyor. Bu sayfa kendiliğinden ilerler.
 frame-sending = Dosyalar gönderiliyor: { $files }, { $size } MB. Bu sayfa kendiliğinden ilerler.

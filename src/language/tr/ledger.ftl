@@ -50,6 +50,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } seçenek { $option } için ret verdi: { $item } ({ $kind }).
 }
 deed-seal = { $who } parça mühürledi, { $round }: { $count }.
+deed-inspection-begin = { $who } seri üretim denetimini başlattı, { $number }. Partideki adet: { $count }.
+deed-inspect = { $who } adet denetledi, seri üretim denetimi { $number }, adet { $piece }.
+deed-inspect-many = { $who } adet denetledi, seri üretim denetimi { $number }: { $count }.
+deed-inspection-conclude = { $who } sonuçlandırdı, seri üretim denetimi { $number }: { $outcome }.
+deed-inspection-decide = { $who } karar verdi, seri üretim denetimi { $number }: { $decision }.
 deed-sign-revision = { $who } revizyon { $revision } imzaladı.
 deed-sign-round = { $who } imzaladı: { $round }.
 deed-sign-seal = { $who } mührü imzaladı, { $round }.

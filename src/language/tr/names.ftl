@@ -51,6 +51,7 @@ role-designer = Tasarımcı
 role-viewer = İzleyici
 role-merchandiser = Müşteri temsilcisi
 role-sample-room = Numune atölyesi
+role-inspector = Denetçi
 
 ## Revisions
 
@@ -102,6 +103,19 @@ skip-unfinished = Henüz dikilmedi
 skip-damaged = Numune burada hasarlı
 skip-unclear = Nasıl ölçüleceğini anlamadım
 
+## Bulk inspections
+
+inspection-critical = kritik
+inspection-major = majör
+inspection-minor = minör
+inspection-open = sürüyor
+inspection-accepted = kabul edildi
+inspection-rejected = reddedildi
+inspection-released = serbest bırakıldı
+inspection-concession = sapma izniyle geçti
+inspection-rework = onarıma geri gönderildi
+inspection-refused = alınmadı
+
 ## Acts in the ledger
 
 act-create = Model başlatıldı
@@ -122,6 +136,10 @@ act-decide = Numune turu kararı
 act-submit = Seçenek sunuldu
 act-approve = Seçenek kararı
 act-seal = Numune mühürlendi
+act-begin-inspection = Seri üretim denetimi başladı
+act-inspect = Adet denetlendi
+act-conclude-inspection = Seri üretim denetimi sonuçlandı
+act-decide-inspection = Partiye karar verildi
 act-sign = İmzalandı
 act-translate = Çevrildi
 act-translate-message = Mesaj çevirisi

@@ -11,6 +11,7 @@ people-end = Erişimi kapat
 people-end-what = { $name } hemen her yerden çıkarılır ve yeniden giremez. Yazdıkları ve imzaladıkları kalır. Bu geri alınmaz: yeniden almak için yeni bir davet gönderin.
 people-add = Birini davet et
 people-add-button = Bağlantı oluştur
+people-inspector = Üçüncü tarafın denetçisi, partilerini denetlediği fabrikaya eklenir. O fabrikanın okuduklarını okur: revizyonlar, yazışmalar ve numune turları; fiyat yok, başka fabrika yok.
 people-factory = Fabrika ekle
 people-factory-name = Fabrikanın adı
 people-factory-button = Fabrika ekle

@@ -55,6 +55,20 @@ refused-not-approved-yet = Henüz onaylanmadı: { $count }.
 refused-substitutes-sent = Parçalar ikame malzemelerden yapılmış. Mühürlü numune dosyadaki malzemelerden yapılır.
 refused-piece-critical-out = Saklanacak parçada tolerans dışı ya da ölçülmemiş kritik noktalar: { $count }. Ölçün, sapma izni verin veya başka parçayı mühürleyin.
 refused-seal-unsaid = En az bir parça seçin. Her birine kendi mühür numarasını verin ve nerede saklandığını yazın.
+refused-seal-unsigned = Seri üretim, iki tarafın da imzaladığı mühre göre denetlenir. Henüz imzalamayan: { $sides }.
+refused-lot-unsaid = Partide hangi renk varyantından ve bedenden kaç adet olduğunu yazın: en az bir, toplam en çok { $most }, yalnızca bu revizyondakiler.
+refused-not-for-rework = Marka o partiyi onarıma geri göndermedi. Yalnızca böyle bir parti yeniden denetlenir.
+refused-inspected-again = O parti zaten yeniden denetleniyor.
+refused-lot-grown = Onarılan partide hiçbir renk varyantından ve bedenden eskisinden çok adet olmaz.
+refused-inspection-not-in = Bu şu an yapılamaz. Denetimin durumu: { $state }.
+refused-piece-unsaid = Hangi adet olduğunu söyleyin: 1 ile { $most } arasında bir numara; bir renk varyantı ve bedenden partidekinden çok olamaz.
+refused-piece-beyond = Örnekte { $sample } adet var. Dışındaki bir adet yalnızca kritik kusur için kaydedilir.
+refused-piece-moved = Siz sayfayı açtıktan sonra biri bu adedi kaydetti. Okuyun; sizinki sayılacaksa yeniden kaydedin.
+refused-defect-unsaid = Kusurun nerede olduğunu veya ne olduğunu sözle yazın.
+refused-pieces-uninspected = Örnekten henüz denetlenmeyen adet: { $count }. Önce onları denetleyin.
+refused-lot-rejected = Parti reddedildi, serbest bırakılamaz. Sapma izni verin, geri gönderin veya almayın.
+refused-nothing-to-concede = Parti kabul edildi: izin verilecek bir şey yok. Serbest bırakın, geri gönderin veya almayın.
+refused-critical-in-bulk = Kritik kusurlu adet: { $count }. Böyle bir parti yalnızca geri gönderilir veya alınmaz.
 
 ## Signing
 

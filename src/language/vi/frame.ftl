@@ -32,6 +32,8 @@ said-moved = Xong.
 said-measured = Đã lưu số đo.
 said-decided = Đã quyết định.
 said-sealed = Đã niêm phong.
+said-begun = Đã bắt đầu.
+said-concluded = Đã kết luận.
 said-ended = Người này không đăng nhập được nữa.
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = Quyết định những mẫu đã gửi duyệt: { $cou
 need-approvals-submit = Gửi những gì cần duyệt: { $count }
 need-sign-seal = Ký niêm phong của đợt mẫu { $number }, { $kind }
 need-sign-seal-blocked = Niêm phong của đợt mẫu { $number }, { $kind }: xem còn gì chưa xong trước khi ký
+need-inspection = Kiểm hàng loạt: lần kiểm { $number }
+need-inspection-decide = Quyết định về lô của kiểm hàng loạt { $number }
+need-inspection-again = Sửa lô của kiểm hàng loạt { $number } rồi kiểm lại
 
 frame-working = Đang xử lý. Trang này tự tiếp tục.
 frame-sending = Đang gửi tệp: { $files }, { $size } MB. Trang này tự tiếp tục.

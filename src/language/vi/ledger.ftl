@@ -50,6 +50,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } không duyệt mẫu { $option } của { $item } ({ $kind }).
 }
 deed-seal = { $who } đã niêm phong mẫu của { $round }: { $count }.
+deed-inspection-begin = { $who } đã bắt đầu kiểm hàng loạt { $number }. Số chiếc trong lô: { $count }.
+deed-inspect = { $who } đã kiểm chiếc { $piece } trong kiểm hàng loạt { $number }.
+deed-inspect-many = { $who } đã kiểm các chiếc trong kiểm hàng loạt { $number }: { $count }.
+deed-inspection-conclude = { $who } đã kết luận kiểm hàng loạt { $number }: { $outcome }.
+deed-inspection-decide = { $who } đã quyết định về kiểm hàng loạt { $number }: { $decision }.
 deed-sign-revision = { $who } đã ký phiên bản { $revision }.
 deed-sign-round = { $who } đã ký { $round }.
 deed-sign-seal = { $who } đã ký niêm phong của { $round }.

@@ -51,6 +51,7 @@ role-designer = Nhà thiết kế
 role-viewer = Người xem
 role-merchandiser = Nhân viên theo dõi đơn hàng
 role-sample-room = Phòng mẫu
+role-inspector = Người kiểm hàng
 
 ## Revisions
 
@@ -102,6 +103,19 @@ skip-unfinished = Chưa may
 skip-damaged = Chiếc mẫu bị hỏng ở đây
 skip-unclear = Tôi không hiểu cách đo
 
+## Bulk inspections
+
+inspection-critical = nghiêm trọng
+inspection-major = nặng
+inspection-minor = nhẹ
+inspection-open = đang kiểm
+inspection-accepted = chấp nhận
+inspection-rejected = loại
+inspection-released = cho xuất hàng
+inspection-concession = chấp nhận sai lệch
+inspection-rework = trả về để sửa
+inspection-refused = không nhận
+
 ## Acts in the ledger
 
 act-create = Bắt đầu mã hàng
@@ -122,6 +136,10 @@ act-decide = Đã quyết định đợt mẫu
 act-submit = Đã gửi mẫu duyệt
 act-approve = Đã quyết định mẫu duyệt
 act-seal = Đã niêm phong mẫu
+act-begin-inspection = Đã bắt đầu kiểm hàng loạt
+act-inspect = Đã kiểm một chiếc
+act-conclude-inspection = Đã kết luận kiểm hàng loạt
+act-decide-inspection = Đã quyết định về lô
 act-sign = Đã ký
 act-translate = Đã dịch
 act-translate-message = Bản dịch tin nhắn

@@ -11,6 +11,7 @@ people-end = Chấm dứt quyền vào
 people-end-what = { $name } bị đăng xuất mọi nơi ngay lập tức và không vào lại được. Những gì họ đã viết và ký vẫn còn. Việc này không hoàn lại được: muốn có họ lại thì mời mới.
 people-add = Mời người
 people-add-button = Tạo đường dẫn
+people-inspector = Người kiểm hàng của bên thứ ba được thêm vào nhà máy có lô mà họ kiểm. Họ đọc những gì nhà máy đó đọc: phiên bản, trao đổi và đợt mẫu; không có giá, không có nhà máy khác.
 people-factory = Thêm nhà máy
 people-factory-name = Tên nhà máy
 people-factory-button = Thêm nhà máy

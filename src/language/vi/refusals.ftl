@@ -55,6 +55,20 @@ refused-not-approved-yet = Chưa duyệt: { $count }.
 refused-substitutes-sent = Mẫu làm bằng vật liệu thay thế. Mẫu niêm phong phải làm bằng vật liệu của tài liệu.
 refused-piece-critical-out = Điểm quan trọng ngoài dung sai hoặc chưa đo trên chiếc sẽ giữ: { $count }. Hãy đo, chấp nhận sai lệch, hoặc niêm phong chiếc khác.
 refused-seal-unsaid = Hãy chọn ít nhất một chiếc. Ghi cho mỗi chiếc một số niêm phong riêng và nơi giữ.
+refused-seal-unsigned = Hàng loạt được kiểm theo niêm phong mà hai bên đã ký. Chưa ký: { $sides }.
+refused-lot-unsaid = Hãy ghi lô có bao nhiêu chiếc của phối màu và cỡ nào: ít nhất một, tổng không quá { $most }, và chỉ những loại của phiên bản này.
+refused-not-for-rework = Nhãn hàng chưa trả lô đó về để sửa. Chỉ lô như vậy mới được kiểm lại.
+refused-inspected-again = Lô đó đang được kiểm lại rồi.
+refused-lot-grown = Lô đã sửa không có nhiều chiếc hơn trước ở bất kỳ phối màu và cỡ nào.
+refused-inspection-not-in = Lúc này chưa làm được. Lần kiểm đang: { $state }.
+refused-piece-unsaid = Hãy nói chiếc nào: số từ 1 đến { $most }, và không quá số chiếc mà lô có của phối màu và cỡ đó.
+refused-piece-beyond = Số mẫu là { $sample } chiếc. Chiếc ngoài số mẫu chỉ được ghi khi có lỗi nghiêm trọng.
+refused-piece-moved = Có người đã ghi chiếc này sau khi bạn mở trang. Hãy đọc, rồi lưu lại nếu muốn tính mục của bạn.
+refused-defect-unsaid = Hãy nói lỗi ở đâu, hoặc mô tả bằng lời.
+refused-pieces-uninspected = Số chiếc trong mẫu chưa kiểm: { $count }. Hãy kiểm trước.
+refused-lot-rejected = Lô bị loại, không cho xuất được. Hãy chấp nhận sai lệch, trả về để sửa, hoặc không nhận.
+refused-nothing-to-concede = Lô được chấp nhận: không có gì để bỏ qua. Hãy cho xuất, trả về để sửa, hoặc không nhận.
+refused-critical-in-bulk = Số chiếc có lỗi nghiêm trọng: { $count }. Lô như vậy chỉ được trả về để sửa hoặc không nhận.
 
 ## Signing
 

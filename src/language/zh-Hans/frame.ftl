@@ -32,6 +32,8 @@ said-moved = 完成。
 said-measured = 测量值已保存。
 said-decided = 已作决定。
 said-sealed = 已封样。
+said-begun = 已开始。
+said-concluded = 已作结论。
 said-ended = 此人已不能登录。
 
 ## What needs me
@@ -58,6 +60,9 @@ need-approvals-decide = 对提交批核的样品作决定：{ $count }
 need-approvals-submit = 提交需要批核的内容：{ $count }
 need-sign-seal = 为第 { $number } 轮样衣的封样签字，{ $kind }
 need-sign-seal-blocked = 第 { $number } 轮样衣的封样，{ $kind }：签字前请看还有什么未解决
+need-inspection = 检验大货：检验 { $number }
+need-inspection-decide = 对大货检验 { $number } 的批次作决定
+need-inspection-again = 返修大货检验 { $number } 的批次并再次检验
 
 frame-working = 正在处理。本页会自动继续。
 frame-sending = 正在发送文件：{ $files } 个，{ $size } MB。本页会自动继续。

@@ -50,6 +50,11 @@ deed-approve = { $verdict ->
    *[rejected] { $who } 没有通过 { $item }（{ $kind }）的样品 { $option }。
 }
 deed-seal = { $who } 封存了{ $round }的样衣：{ $count }。
+deed-inspection-begin = { $who } 开始了大货检验 { $number }。本批件数：{ $count }。
+deed-inspect = { $who } 在大货检验 { $number } 中检验了第 { $piece } 件。
+deed-inspect-many = { $who } 在大货检验 { $number } 中检验的件数：{ $count }。
+deed-inspection-conclude = { $who } 对大货检验 { $number } 作出结论：{ $outcome }。
+deed-inspection-decide = { $who } 对大货检验 { $number } 作出决定：{ $decision }。
 deed-sign-revision = { $who } 签署了第 { $revision } 版。
 deed-sign-round = { $who } 签署了{ $round }。
 deed-sign-seal = { $who } 签署了{ $round }的封样。

@@ -51,6 +51,7 @@ role-designer = 设计师
 role-viewer = 只读者
 role-merchandiser = 跟单员
 role-sample-room = 样衣间
+role-inspector = 检验员
 
 ## Revisions
 
@@ -102,6 +103,19 @@ skip-unfinished = 尚未缝制
 skip-damaged = 此处有破损
 skip-unclear = 不明白怎么量
 
+## Bulk inspections
+
+inspection-critical = 致命
+inspection-major = 严重
+inspection-minor = 轻微
+inspection-open = 进行中
+inspection-accepted = 接收
+inspection-rejected = 拒收
+inspection-released = 已放行
+inspection-concession = 让步放行
+inspection-rework = 退回返修
+inspection-refused = 不收
+
 ## Acts in the ledger
 
 act-create = 开始款式
@@ -122,6 +136,10 @@ act-decide = 样衣已决定
 act-submit = 已提交样品
 act-approve = 样品已决定
 act-seal = 已封样
+act-begin-inspection = 已开始大货检验
+act-inspect = 已检验一件
+act-conclude-inspection = 大货检验已作结论
+act-decide-inspection = 批次已作决定
 act-sign = 已签字
 act-translate = 已翻译
 act-translate-message = 消息译文

@@ -11,6 +11,7 @@ people-end = 取消权限
 people-end-what = { $name } 会立即在所有设备上退出，并且无法再进入。其写过和签过的内容保留。此操作无法撤回：如需恢复，请重新邀请。
 people-add = 邀请人员
 people-add-button = 生成链接
+people-inspector = 第三方的检验员加入其所检验批次的工厂。他们看到该工厂所看到的：版本、讨论和样衣轮次；没有价格，也看不到其他工厂。
 people-factory = 添加工厂
 people-factory-name = 工厂名称
 people-factory-button = 添加工厂

@@ -55,6 +55,20 @@ refused-not-approved-yet = 尚未批准：{ $count }。
 refused-substitutes-sent = 样衣用了替代材料。封样必须用工艺单上的材料。
 refused-piece-critical-out = 要保存的样衣有关键点超差或未测量：{ $count }。请测量，同意让步，或封存另一件。
 refused-seal-unsaid = 请至少选择一件。每件写明各自的封签号和保存地点。
+refused-seal-unsigned = 检验大货要以双方都已签字的封样为准。尚未签字：{ $sides }。
+refused-lot-unsaid = 请填写本批每种配色和尺码的件数：至少一件，总数不超过 { $most }，且只能是此版本中的。
+refused-not-for-rework = 品牌方没有把那一批退回返修。只有退回返修的批次才再次检验。
+refused-inspected-again = 那一批已经在再次检验。
+refused-lot-grown = 返修后的批次，任何配色和尺码的件数都不能比之前多。
+refused-inspection-not-in = 现在不能这样做。检验状态：{ $state }。
+refused-piece-unsaid = 请说明是哪一件：编号 1 到 { $most }，且同一配色和尺码不能多于本批所有。
+refused-piece-beyond = 样本有 { $sample } 件。样本之外的只因致命缺陷才录入。
+refused-piece-moved = 你打开页面后有人录入了此件。请先看，若要以你的为准再保存一次。
+refused-defect-unsaid = 请说明缺陷在哪里，或用文字说明是什么。
+refused-pieces-uninspected = 样本中尚未检验的件数：{ $count }。请先检验。
+refused-lot-rejected = 本批被拒收，不能放行。可以让步、退回返修或不收。
+refused-nothing-to-concede = 本批已接收，没有可让步的。请放行、退回返修或不收。
+refused-critical-in-bulk = 有致命缺陷的件数：{ $count }。这样的批次只能退回返修或不收。
 
 ## Signing
 

@@ -11,7 +11,7 @@ use crate::exchange::ledger::{Act, Entry, Head};
 use crate::exchange::revision::Standing;
 use crate::language::{Text, Things};
 use crate::spec::{Item, ItemId, StyleId};
-use crate::store::{LedgerLine, Revision, Round, StyleName};
+use crate::store::{Inspection, LedgerLine, Revision, Round, StyleName};
 use crate::web::App;
 use crate::web::cached::cached;
 use crate::web::frame::{Frame, name_or_erased};
@@ -32,7 +32,8 @@ struct LedgerPage {
     deeds: Vec<Deed>,
 }
 
-/// One line; of several values that somebody measured one after the other, one for them all.
+/// One line; of several values that somebody measured, or pieces that they inspected, one after the
+/// other, one for them all.
 struct Deed {
     /// The first and the last entry that it tells of.
     from: u64,
@@ -89,6 +90,7 @@ async fn ledger(app: &App, may: &MayOn<act::Read>) -> Result<LedgerPage, Problem
         things,
         revisions,
         rounds,
+        inspections: store.inspections(permit).await?,
     };
     Ok(LedgerPage {
         t: may.who.t,
@@ -125,6 +127,7 @@ struct Teller {
     things: Things,
     revisions: Vec<Revision>,
     rounds: Vec<Round>,
+    inspections: Vec<Inspection>,
 }
 
 impl Teller {
@@ -134,8 +137,10 @@ impl Teller {
         for line in lines {
             let together = before.as_ref().is_some_and(|before| {
                 let same = |name| before.ids.get(name) == line.entry.ids.get(name);
-                let measured = [before.act, line.entry.act] == [Act::Measure; 2];
-                measured && before.person == line.entry.person && same("round")
+                let acts = [before.act, line.entry.act];
+                let alike = acts == [Act::Measure; 2] || acts == [Act::Inspect; 2];
+                let of_one = same("round") && same("inspection");
+                alike && of_one && before.person == line.entry.person
             });
             let deed = self.deed(&line);
             match deeds.last_mut() {
@@ -146,7 +151,10 @@ impl Teller {
                     last.each.push(deed.what);
                     let count = last.each.len();
                     let who = self.who(&line);
-                    let many = self.t.measured_many(&who, count, &line.entry, &self.things);
+                    let many = match line.entry.act {
+                        Act::Inspect => self.t.inspected_many(&who, count, &line.entry),
+                        _ => (self.t).measured_many(&who, count, &line.entry, &self.things),
+                    };
                     last.what = many.to_string();
                     (last.to, last.at, last.minute) = (deed.to, deed.at, deed.minute);
                     last.hash = deed.hash;
@@ -198,7 +206,7 @@ impl Teller {
         org.chain(with).collect::<Vec<_>>().join(" · ")
     }
 
-    /// Why a revision was published or withdrawn, or a round decided so.
+    /// Why a revision was published or withdrawn, or a round or an inspected lot decided so.
     fn quote(&self, entry: &Entry) -> Option<String> {
         let id = |name: &str| entry.ids.get(name).map(String::as_str);
         let revision = || {
@@ -217,6 +225,11 @@ impl Teller {
                     .iter()
                     .find(|it| Some(it.id.as_str()) == id("round"))?;
                 round.decision.as_ref()?.reason.clone()
+            }
+            Act::DecideInspection => {
+                let mut all = self.inspections.iter();
+                let inspection = all.find(|it| Some(it.id.as_str()) == id("inspection"))?;
+                inspection.decision.as_ref()?.reason.clone()
             }
             _ => None,
         }

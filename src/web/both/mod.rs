@@ -6,6 +6,7 @@ pub mod change_lines;
 pub mod changes;
 pub mod export;
 pub mod files;
+pub mod inspection;
 pub mod measure;
 pub mod round;
 pub mod seal;

@@ -3,6 +3,7 @@
 use askama::Template;
 use axum::extract::{Path, State};
 
+use super::inspection::begin::{Earlier, earlier, here};
 use super::sealing::{called, named};
 use super::sign_box::{Facts, SignBox, sign};
 use crate::access::{Side, act};
@@ -38,6 +39,10 @@ struct SealPage {
     /// Each with its address.
     concessions: Vec<(String, String)>,
     signing: SignBox,
+    inspections: Vec<Earlier>,
+    /// Where bulk is inspected against it, for who may; and what keeps from it.
+    inspect: Option<String>,
+    keeps: Vec<String>,
 }
 
 impl SealPage {
@@ -118,6 +123,11 @@ pub async fn show(
         },
     );
     let (approvals, concessions) = (approvals.collect(), conceded.collect());
+    let inspections = earlier(t, style, &seal, &store.inspections(reader).await?);
+    let known = store.to_inspect(reader, &id, None).await?;
+    let keeps = known.blocks.iter();
+    let keeps: Vec<String> = keeps.map(|why| t.why(why).to_string()).collect();
+    let may_inspect = reader.also::<act::Inspect>().is_ok();
     page(&SealPage {
         t,
         frame: may.who.frame(),
@@ -130,6 +140,9 @@ pub async fn show(
         approvals,
         concessions,
         signing,
+        inspections,
+        inspect: may_inspect.then(|| here(style, &id)),
+        keeps,
         seal,
     })
 }

@@ -4,6 +4,7 @@
 use askama::Template;
 use axum::extract::{Path, State};
 
+use super::inspection;
 use super::seal::standing;
 use super::threads::said::words;
 use crate::access::{Side, StylePermit, act, grant};
@@ -44,6 +45,7 @@ struct StylePage {
     revisions: Vec<RevisionLine>,
     rounds: Vec<RoundLine>,
     seals: Vec<RoundLine>,
+    inspections: Vec<RoundLine>,
     /// Threads that are not settled.
     threads: Vec<ThreadLine>,
     /// The factories that it is or was shared with; empty for a factory.
@@ -83,7 +85,7 @@ struct AgreementLine {
     acts: Vec<String>,
 }
 
-/// A round, or the seal of one.
+/// A round, the seal of one, or an inspection against that.
 struct RoundLine {
     href: String,
     title: String,
@@ -218,6 +220,20 @@ async fn style(
         }
     });
     let seals = seals.collect();
+    let inspections = store.inspections(permit).await?;
+    let inspections = inspections.iter().rev().map(|it| RoundLine {
+        href: inspection::address(permit.style(), &it.id),
+        title: t
+            .say("inspection-title")
+            .with("number", it.number)
+            .to_string(),
+        factory: it.org_name.clone(),
+        revision: it.revision,
+        state: t.name(&it.state()).to_string(),
+        shape: shape::inspection(it.state()),
+        next: next(it.waits_for(), &it.org_name),
+    });
+    let inspections = inspections.collect();
     Ok(StylePage {
         t,
         frame: who.frame(),
@@ -237,6 +253,7 @@ async fn style(
             })
             .collect(),
         seals,
+        inspections,
         rounds: rounds
             .into_iter()
             .rev()

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use super::place::At;
 use crate::access::act;
 use crate::exchange::measuring::Reason;
+use crate::exchange::revision::Frozen;
 use crate::language::Text;
 use crate::sample::ask::{Ask, Slip, asks};
 use crate::sample::deviation::columns;
@@ -49,7 +50,7 @@ pub async fn value(
     if form.fields.text("anyway") != typed
         && let Some(ask) = question(at, &values)
     {
-        let sentence = sentence(t, round, ask, entered.nm, point);
+        let sentence = sentence(t, &round.frozen, ask, entered.nm, point);
         return Ok(Err(Unsaved::Ask(sentence)));
     }
     if before == Some(entered.nm) {
@@ -139,11 +140,11 @@ pub fn questions(
 }
 
 /// The question in words; `value` was typed for `point`.
-pub fn sentence(t: Text, round: &Round, ask: Ask, value: Length, point: &Point) -> String {
-    let figures = Figures::of(&round.frozen);
+pub fn sentence(t: Text, frozen: &Frozen, ask: Ask, value: Length, point: &Point) -> String {
+    let figures = Figures::of(frozen);
     let said = match ask {
         Ask::Slip { slip, .. } => {
-            let step = round.frozen.chart.row(&point.id).map(|row| row.step);
+            let step = frozen.chart.row(&point.id).map(|row| row.step);
             let value = figures.value(value, step.unwrap_or_default());
             t.say(match slip {
                 Slip::Doubled => "rounds-ask-doubled",
@@ -156,7 +157,7 @@ pub fn sentence(t: Text, round: &Round, ask: Ask, value: Length, point: &Point) 
             .with("value", format!("{value} {}", figures.unit.symbol()))
         }
         Ask::OtherSize { size } => {
-            let code = round.frozen.spec.size(&size).map(|size| size.code.as_str());
+            let code = frozen.spec.size(&size).map(|size| size.code.as_str());
             t.say("rounds-ask-other-size")
                 .with("size", code.unwrap_or_default())
         }

@@ -138,12 +138,15 @@ fn said(
             let letter = &point.letter;
             format!(
                 "{heading}, {letter}: {}",
-                sentence(t, round, ask, *value, point)
+                sentence(t, &round.frozen, ask, *value, point)
             )
         }
         Ask::OtherSize { .. } | Ask::Copied => {
             let (point, value) = new.first()?;
-            format!("{heading}: {}", sentence(t, round, ask, *value, point))
+            format!(
+                "{heading}: {}",
+                sentence(t, &round.frozen, ask, *value, point)
+            )
         }
     })
 }
