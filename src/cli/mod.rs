@@ -54,7 +54,7 @@ enum Command {
     /// Erase a person's name, messages and photographs. The audit still passes afterwards.
     Erase(erase::Erase),
     /// Say which languages this machine can print, and what to install for the others.
-    Doctor,
+    Doctor(doctor::Doctor),
     /// Make pictures of one file: the program starts this for itself.
     #[command(hide = true)]
     Render,
@@ -92,7 +92,7 @@ pub fn run() -> ExitCode {
         Command::Chart(command) => command.run(),
         Command::Changes(command) => command.run(),
         Command::Evaluate(command) => command.run(),
-        Command::Doctor => Ok(doctor::run()),
+        Command::Doctor(doctor) => Ok(doctor::run(&doctor)),
         Command::Schema => schema::run(),
         Command::CheckRecord(command) => command.run(),
         Command::Key(command) => command.run(),

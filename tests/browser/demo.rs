@@ -45,6 +45,9 @@ fn kind_of(path: &str) -> String {
         "rounds",
         "threads",
         "people",
+        "seals",
+        "inspections",
+        "piece",
     ];
     let mut kind = String::new();
     let mut named = false;
@@ -84,9 +87,13 @@ async fn every_page_of_the_factory_fits_a_phone() {
         let window = stage.of_demo(who, true).await;
         let seen = looks_everywhere(&window, "/").await;
         has_seen(&seen, &SHARED);
-        has_seen(&seen, &["/measure"]);
+        has_seen(&seen, &["/measure", "/readings"]);
         window.closes().await;
     }
+    let farida = stage.of_demo("Inspector, Meghna", true).await;
+    let seen = looks_everywhere(&farida, "/").await;
+    has_seen(&seen, &["/seals/", "/inspect", "/inspections/", "/piece"]);
+    farida.closes().await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]

@@ -350,6 +350,28 @@ fn an_archive_that_is_none_is_told_and_ends_with_two() {
 }
 
 #[test]
+fn the_doctor_says_what_a_plain_address_does_without() {
+    for (address, said) in [
+        (
+            "https://specs.example.org",
+            "offline: the measuring page opens again",
+        ),
+        ("http://specs.example.org", "offline: the address is plain"),
+    ] {
+        let ended = fellseam(&["doctor", "--public-url", address], b"");
+        assert!(ended.out.starts_with(said), "{}", ended.out);
+    }
+    let ended = fellseam(&["doctor"], b"");
+    assert!(
+        ended
+            .out
+            .starts_with("offline: no public address is given."),
+        "{}",
+        ended.out
+    );
+}
+
+#[test]
 fn the_doctor_says_for_every_language_what_prints_it() {
     let ended = fellseam(&["doctor"], b"");
     for language in fellseam::language::Language::ALL {

@@ -26,6 +26,8 @@ pub struct Cast {
     pub designer: Person,
     pub sao_mai: Factory,
     pub meghna: Factory,
+    /// Of Meghna.
+    pub inspector: Person,
 }
 
 impl Person {
@@ -93,7 +95,10 @@ impl Cast {
         let sao_mai = sao_mai.await?;
         let meghna = owner.adds_factory("Meghna Knit Works", "Rafiq Islam", "Shirin Akter");
         let meghna = meghna.await?;
+        let inspector = owner.names("Farida Begum", &meghna.org, Role::Inspector);
+        let inspector = inspector.await?;
         Ok(Cast {
+            inspector,
             owner,
             designer,
             sao_mai,

@@ -7,12 +7,13 @@ use crate::spec::PersonId;
 use crate::store::Store;
 
 /// What to try; each line fits into 80 columns with its number.
-const WALK: [&str; 5] = [
+const WALK: [&str; 6] = [
     "Meghna, merchandiser: acknowledge the shorts, tap a letter, ask about it.",
     "Designer: answer. Mend the rain jacket by its checks, publish it, share it.",
     "Sao Mai, sample room: measure the rest of the half-zip's proto.",
     "Sao Mai, merchandiser: dispatch it, close the question on B, sign.",
     "Designer: receive the proto, decide it, sign, and read the ledger.",
+    "Meghna, inspector: look at the rest of the second lot of the Dune shorts.",
 ];
 
 /// A fresh link for everybody who is to be tried out, with the owner's permit.

@@ -1,6 +1,7 @@
 //! What has happened before the demo is opened: some weeks of it, everything done by its people,
 //! through the same doors as on the pages.
 
+mod inspected;
 pub mod sealed;
 
 use std::collections::BTreeMap;

@@ -4,7 +4,7 @@ use super::block::{Block, Cell, Column, Page, Table, Words};
 use super::writer::Writer;
 use crate::spec::{Item, ItemId};
 
-/// So many sizes stand side by side, each with a column to write in.
+/// So many sizes stand side by side at most, each with a column to write in.
 const ABREAST: usize = 5;
 
 impl Writer<'_> {
@@ -13,7 +13,10 @@ impl Writer<'_> {
             let text = self.each(|t| t.say("paper-no-chart"));
             return vec![Page::of(vec![Block::Note { text, strong: true }])];
         };
-        let pages = chart.sizes.chunks(ABREAST);
+        // Six are three and three, not five and one.
+        let pages = chart.sizes.len().div_ceil(ABREAST).max(1);
+        let abreast = chart.sizes.len().div_ceil(pages).max(1);
+        let pages = chart.sizes.chunks(abreast);
         pages
             .map(|sizes| Page::of(self.to_fill_in(sizes)))
             .collect()

@@ -64,13 +64,8 @@ const SECTIONS: [&str; 10] = [
 ];
 
 /// Sections without such a page, the address of a thread, which leads on to its item, and what is
-/// behind the code on a print, which nothing links to; of records and seals, the demo has signed and
-/// sealed none.
-const NONE: [&str; 16] = [
-    "/styles/{style}/revisions/{number}/record",
-    "/styles/{style}/rounds/{round}/record",
-    "/styles/{style}/seals/{seal}",
-    "/styles/{style}/seals/{seal}/record",
+/// behind the code on a print, which nothing links to.
+const NONE: [&str; 12] = [
     "/styles/{style}/threads/{thread}",
     "/p/{code}",
     "/styles/{style}/draft/header/{item}",

@@ -1,5 +1,5 @@
 //! Last year's shorts: approved in every colour and trim, made as a size set and as they would be
-//! ordered, and sealed.
+//! ordered, sealed, and inspected as they came.
 
 use super::{Story, sentence, size_id};
 use crate::access::{Side, act};
@@ -32,7 +32,7 @@ pub fn last_year(spec: &mut Spec) {
 }
 
 impl Story<'_> {
-    /// Everything that a seal rests on, and the seal with both signatures.
+    /// Everything that a seal rests on, the seal with both signatures, and a lot inspected against it.
     pub async fn dune_shorts(&self) -> Result<(), Failed> {
         let factory = &self.cast.meghna;
         self.days_ago(150, 0);
@@ -60,7 +60,8 @@ impl Story<'_> {
         self.signs_seal(&style, &factory.merchandiser, &seal)
             .await?;
         self.days_ago(88, 10);
-        self.signs_seal(&style, &self.cast.designer, &seal).await
+        self.signs_seal(&style, &self.cast.designer, &seal).await?;
+        self.inspects(&style, &seal).await
     }
 
     /// Every colour, artwork and trim that needs it, by its first option.
