@@ -2,6 +2,8 @@
 // minute on a slow line, and 2048 pixels show every seam. What is smaller already goes as it is.
 // Without script the server does the same, after the whole picture has come.
 
+import { offer } from "./sketch.js";
+
 const SIDE = 2048;
 const QUALITY = 0.85;
 
@@ -75,6 +77,11 @@ async function smaller(file) {
   pen.imageSmoothingQuality = "high";
   pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
   picture.close();
+  return encoded(canvas, file);
+}
+
+/** What a canvas shows as a file, with the time that the file it was made of says. */
+async function encoded(canvas, file) {
   const jpeg = await new Promise((done) => canvas.toBlob(done, "image/jpeg", QUALITY));
   if (!jpeg) return file;
   let taken = null;
@@ -90,19 +97,47 @@ async function smaller(file) {
 async function shrink(field) {
   const files = [...field.files];
   const made = await Promise.all(files.map((file) => smaller(file).catch(() => file)));
-  if (made.every((file, i) => file === files[i])) return;
+  if (!made.every((file, i) => file === files[i])) put(field, made);
+  sketches(field, made);
+}
+
+function put(field, files) {
   const holder = new DataTransfer();
-  for (const file of made) holder.items.add(file);
+  for (const file of files) holder.items.add(file);
   field.files = holder.files;
+}
+
+/** Each chosen picture to draw on, below its field. What is drawn takes the picture's place. */
+function sketches(field, files) {
+  const template = field.parentElement.querySelector("template[data-sketch]");
+  const place = field.parentElement.querySelector("[data-sketches]");
+  if (!template || !place) return;
+  place.replaceChildren();
+  files.forEach((file, at) => {
+    const drawn = (canvas) =>
+      busy(field, async () => {
+        const made = await encoded(canvas, file);
+        // Other pictures were chosen meanwhile.
+        if (!canvas.isConnected) return;
+        put(field, [...field.files].map((other, i) => (i === at ? made : other)));
+      });
+    offer(file, template, place, drawn).catch(() => {});
+  });
+}
+
+/** The form waits for this before it is sent; what comes later is done later. */
+function busy(field, work) {
+  const all = Promise.resolve(working.get(field)).then(work).catch(() => {});
+  working.set(field, all);
+  all.then(() => working.get(field) === all && working.delete(field));
 }
 
 document.addEventListener("change", (event) => {
   const field = event.target;
   if (field.type !== "file" || !/image\/jpeg/.test(field.accept)) return;
   if (!window.createImageBitmap || !window.DataTransfer) return;
-  const work = shrink(field).catch(() => {});
-  working.set(field, work);
-  work.then(() => working.get(field) === work && working.delete(field));
+  working.delete(field);
+  busy(field, () => shrink(field));
 });
 
 // Before anything else takes the form: it waits until its pictures are ready.

@@ -79,6 +79,7 @@ assets! {
     "preview.js" "text/javascript; charset=utf-8" ["preview.js"];
     "panel.js" "text/javascript; charset=utf-8" ["panel.js"];
     "photo.js" "text/javascript; charset=utf-8" ["photo.js"];
+    "sketch.js" "text/javascript; charset=utf-8" ["sketch.js"];
 }
 
 /// The address of an asset, with its version. A name that is not there stays without one, and

@@ -17,6 +17,7 @@ mod pictures;
 mod samples;
 mod sealing;
 mod service;
+mod sketch;
 mod slow;
 mod stage;
 mod together;
