@@ -90,7 +90,7 @@ export async function offer(file, template, place, drawn) {
   }
 
   function width() {
-    return Math.max(canvas.width, canvas.height) / 250;
+    return Math.max(canvas.width, canvas.height) / 180;
   }
 
   function show() {

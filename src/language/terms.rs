@@ -10,7 +10,7 @@ use std::sync::OnceLock;
 use serde::Serialize;
 
 use crate::exchange::revision::Frozen;
-use crate::exchange::translation::{ByLanguage, Translated, texts};
+use crate::exchange::translation::{ByLanguage, Translated, Translations, texts};
 use crate::spec::Spec;
 use crate::spec::book::{Book, Table};
 use crate::spec::document::*;
@@ -52,8 +52,12 @@ impl Text {
             let text = self.term(words)?;
             return Some(Beside { text, own: false });
         }
-        let found = frozen.translations.beside(self.lang(), words)?;
-        Some(match found {
+        self.beside_in(&frozen.translations, words)
+    }
+
+    /// What these translations have beside words for this reader.
+    pub fn beside_in(self, translations: &Translations, words: &str) -> Option<Beside> {
+        Some(match translations.beside(self.lang(), words)? {
             Translated::Own(text) => Beside {
                 text: text.to_owned(),
                 own: true,

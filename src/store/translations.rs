@@ -92,6 +92,14 @@ impl Store {
         all_in(&self.db, permit.style()).await
     }
 
+    /// The same as the draft would be published with them.
+    pub async fn own_translations(
+        &self,
+        permit: &StylePermit<act::Review>,
+    ) -> Result<ByLanguage, StoreError> {
+        own_in(&self.db, permit.style()).await
+    }
+
     /// Keeps translations into one language, by the words, over what the writer read; an empty one
     /// takes it back. Where somebody else wrote another one in between nothing is kept, and all such
     /// are given back as they stand now.

@@ -67,6 +67,7 @@ fn parcel(pack: &str, languages: &[&str], parts: &[Part]) -> Parcel {
         before: Vec::new(),
         files: files.collect(),
         left_out: Vec::new(),
+        beside: Translations::default(),
     }
 }
 
@@ -345,4 +346,24 @@ async fn no_sheet_says_what_no_file_of_texts_holds() {
             "it is in that language"
         );
     }
+}
+
+#[tokio::test]
+async fn a_draft_has_beside_its_words_what_a_revision_would_freeze() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut parcel = parcel("trail-shorts", &["en", "vi"], &[Part::Pattern]);
+    let spec = spec("trail-shorts");
+    parcel.order.digest = None;
+    parcel.order.band = Some(Band::Draft);
+    parcel.document = serde_json::to_vec(&spec).unwrap();
+    let name = spec.points.points[0].name.clone();
+    let own = BTreeMap::from([(
+        "vi".to_owned(),
+        BTreeMap::from([(name, "Eo của hãng".to_owned())]),
+    )]);
+    parcel.beside = Translations::new(&spec, &own, terms_of(&spec, Book::shipped()));
+    let pdf = printed(&parcel, folder.path()).await;
+    let text = tool("pdftotext", &["-layout", &pdf, "-"]);
+    assert!(text.contains("= Eo của hãng"), "{text}");
+    assert!(text.contains("≈ Giàng trong"), "{text}");
 }

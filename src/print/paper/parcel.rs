@@ -5,6 +5,7 @@ use std::io::{self, Read};
 use serde::{Deserialize, Serialize};
 
 use super::Order;
+use crate::exchange::translation::Translations;
 use crate::spec::Digest;
 
 /// What a print is made of.
@@ -18,6 +19,8 @@ pub struct Parcel {
     pub files: Vec<Enclosed>,
     /// The names of originals that are too large to be attached beside the others.
     pub left_out: Vec<String>,
+    /// What stands beside the words of a draft; a revision has its own frozen in it.
+    pub beside: Translations,
 }
 
 /// A file that is shown or attached.
@@ -49,6 +52,7 @@ struct Head {
     before: usize,
     files: Vec<FileHead>,
     left_out: Vec<String>,
+    beside: Translations,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -76,6 +80,7 @@ impl Parcel {
             before: self.before.len(),
             files: files.collect(),
             left_out: self.left_out.clone(),
+            beside: self.beside.clone(),
         };
         let mut packed = serde_json::to_vec(&head).expect("texts and numbers");
         packed.push(b'\n');
@@ -118,6 +123,7 @@ impl Parcel {
             before,
             files,
             left_out: head.left_out,
+            beside: head.beside,
         })
     }
 

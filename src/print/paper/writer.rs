@@ -6,7 +6,7 @@ use super::block::{Attached, Block, Cell, Column, Document, Fact, Letter, Page, 
 use super::parcel::Parcel;
 use super::{Band, Edition, NoPrint, Part};
 use crate::exchange::revision::Frozen;
-use crate::language::{Beside, Language, Text, shown};
+use crate::language::{Language, Text, shown};
 use crate::print::qr;
 use crate::spec::change::{Change, Version, changes, touched};
 use crate::spec::document::{Fields, Record};
@@ -204,7 +204,7 @@ impl<'a> Writer<'a> {
     pub fn named(&self, name: &str) -> Words {
         let beside = |t: &Text| match &self.edition.frozen {
             Some(frozen) => t.beside(frozen, name),
-            None => t.term(name).map(|text| Beside { text, own: false }),
+            None => t.beside_in(&self.parcel.beside, name),
         };
         let said = self.texts.iter().filter_map(beside);
         let said = said.map(|it| match it.own {

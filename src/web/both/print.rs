@@ -14,8 +14,9 @@ use moka::sync::Cache;
 use super::{number, plain};
 use crate::access::{Side, StylePermit, act};
 use crate::exchange::revision::Standing;
+use crate::exchange::translation::Translations;
 use crate::files::{Media, RenderError};
-use crate::language::{Language, Text};
+use crate::language::{Language, Text, terms_of};
 use crate::print::paper::{
     Band, Enclosed, MOST_ATTACHED, NoPrint, Order, Paper, Parcel, Part, Use,
 };
@@ -251,6 +252,7 @@ pub async fn paper(
         before,
         files,
         left_out,
+        beside: Translations::default(),
     };
     match made(&app, may.who.t, parcel).await? {
         Ok(pdf) => {
@@ -288,12 +290,16 @@ pub async fn draft_paper(
     };
     let document = serde_json::to_vec(&draft.spec);
     let (files, left_out) = enclosed(&app, &read, &draft.spec.files()).await?;
+    let own = app.store.own_translations(&may.permit).await?;
+    let book = app.store.book(&may.permit).await?;
+    let beside = Translations::new(&draft.spec, &own, terms_of(&draft.spec, &book));
     let parcel = Parcel {
         order: order(&app, &asked, Some(Band::Draft), whom, &code),
         document: document.map_err(|error| Problem::fault(&error))?,
         before,
         files,
         left_out,
+        beside,
     };
     match made(&app, may.who.t, parcel).await? {
         Ok(pdf) => Ok(send(&format!("{}-draft", plain(&number)), pdf)),

@@ -196,9 +196,11 @@ impl Look {
 }
 
 fn most(kind: &str) -> usize {
-    match kind.contains("/draft/") || kind.contains("/history/") {
-        true => 1,
-        false => 2,
+    match kind {
+        // One of the demo's is still to be decided.
+        "/styles/{style}/rounds/{round}" => 3,
+        _ if kind.contains("/draft/") || kind.contains("/history/") => 1,
+        _ => 2,
     }
 }
 
