@@ -48,6 +48,9 @@ fn kind_of(path: &str) -> String {
         "seals",
         "inspections",
         "piece",
+        "point",
+        "wash",
+        "with",
     ];
     let mut kind = String::new();
     let mut named = false;

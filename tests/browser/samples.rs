@@ -225,6 +225,7 @@ async fn nothing_typed_is_lost_when_the_line_the_tab_or_the_server_goes() {
 
     // The server goes while a second value waits; it comes back, and so does the line.
     hoa.presses("Skip").await;
+    hoa.presses("Later: next point").await;
     let second = types_one(&hoa, "54").await;
     stage.service.dies().await;
     hoa.forgets().await;

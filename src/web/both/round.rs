@@ -26,7 +26,7 @@ use crate::language::{Message, Text};
 use crate::sample::deviation::Summary;
 use crate::spec::{RoundId, StyleId, ThreadId};
 use crate::store::{Round, Sign, ThreadView};
-use crate::web::form::{Errors, Form};
+use crate::web::form::Form;
 use crate::web::frame::{Frame, name_or_erased};
 use crate::web::may::{MayOn, Who};
 use crate::web::page::{Answer, go, page};
@@ -260,7 +260,7 @@ pub async fn load(
         table: Table::of(&round, judgement.as_ref().map(|it| &it.watched)),
         judgement,
         washes: Washes::of(t, &round),
-        photographs: Photographs::of(who, reader, &round, &base, photos, Errors::default()),
+        photographs: Photographs::of(who, reader, &round, &base, photos),
         critical: critical(&round, &summary),
         form: DecideForm::of(t, &round, reader, sent),
         must_fixes: must_fixes(&round, threads, &made),

@@ -53,7 +53,6 @@ impl Photographs {
         round: &Round,
         base: &str,
         all: Vec<PiecePhoto>,
-        errors: Errors,
     ) -> Option<Photographs> {
         let adds = reader.also::<act::Measure>().is_ok()
             && may_measure(round.state, reader.side(), false).is_ok();
@@ -83,8 +82,16 @@ impl Photographs {
             pieces: round.pieces.iter().map(piece).collect(),
             adds,
             most: MOST_PHOTOS,
-            errors,
+            errors: Errors::default(),
         })
+    }
+
+    /// How many photographs this piece can still be given; `None`: there is no such piece, or the
+    /// reader may add none.
+    fn room_of(&self, piece: &PieceId) -> Option<usize> {
+        let piece = self.pieces.iter().find(|it| it.id == *piece)?;
+        self.adds
+            .then(|| MOST_PIECE_PHOTOS.saturating_sub(piece.photos.len()))
     }
 
     fn by(&self, photo: &PiecePhoto) -> String {
@@ -135,14 +142,4 @@ pub async fn photograph(
         }
     }
     page_again(&round)
-}
-
-impl Photographs {
-    /// How many photographs this piece can still be given; `None`: there is no such piece, or the
-    /// reader may add none.
-    fn room_of(&self, piece: &PieceId) -> Option<usize> {
-        let piece = self.pieces.iter().find(|it| it.id == *piece)?;
-        self.adds
-            .then(|| MOST_PIECE_PHOTOS.saturating_sub(piece.photos.len()))
-    }
 }

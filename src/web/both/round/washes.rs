@@ -2,7 +2,8 @@
 
 use askama::Template;
 
-use crate::language::{Evaluated, Text};
+use crate::exchange::measuring::Wash;
+use crate::language::{Evaluated, Text, shown};
 use crate::sample::contract::Contract;
 use crate::sample::wash::washed;
 use crate::spec::{ItemId, PieceId};
@@ -11,8 +12,6 @@ use crate::web::both::measure::points;
 use crate::web::figures::Figures;
 
 use super::judgement::named;
-use crate::exchange::measuring::Wash;
-use crate::language::shown;
 
 #[derive(Template)]
 #[template(path = "both/washes.html")]
