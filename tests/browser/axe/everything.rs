@@ -183,32 +183,34 @@ async fn conflicts(look: &mut Look, nell: &Window, iris: &Window, header: &str) 
 async fn working(look: &mut Look, on_phone: bool) {
     let stage = Stage::demo().await;
     let mut spoilt = BTreeSet::new();
+    let mut rounds = BTreeSet::new();
     for who in [
-        "Designer",
         "Merchandiser, Sao Mai",
         "Merchandiser, Meghna",
         "Sample room, Sao Mai",
+        "Designer",
     ] {
         let window = stage.of_demo(who, on_phone).await;
         look.through(&window).await;
         let paths = look.walks(&window, "/").await;
+        let here = paths.iter();
+        let here = here.filter(|it| route(it) == "/styles/{style}/rounds/{round}");
+        rounds.extend(here.cloned());
         for path in &paths {
             panel(look, &window, path).await;
         }
         if who == "Designer" {
             imports(look, &window, &paths).await;
-            // What stands in the way of sealing; only a round that may be sealed leads there.
-            let rounds = paths
-                .iter()
-                .filter(|it| route(it) == "/styles/{style}/rounds/{round}");
-            for round in rounds {
+            // What stands in the way of sealing, which only a round that may be sealed leads to; and of
+            // every round the form that decides it.
+            for round in &rounds {
                 look.opens(&window, &format!("{round}/seal")).await;
+                look.spoils(&window, round).await;
             }
         }
         // Each side has its own forms on a page that both have.
         for path in &paths {
-            let other = route(path) == "/styles/{style}/rounds/{round}";
-            if spoilt.insert((who == "Designer", route(path))) || other {
+            if spoilt.insert((who == "Designer", route(path))) {
                 look.spoils(&window, path).await;
             }
         }

@@ -197,7 +197,7 @@ impl Look {
 
 fn most(kind: &str) -> usize {
     match kind {
-        // The demo's styles are each at another stage; one of their rounds is still to be decided.
+        // The demo's styles and rounds are each at another stage.
         "/styles/{style}" => 4,
         "/styles/{style}/rounds/{round}" => 3,
         _ if kind.contains("/draft/") || kind.contains("/history/") => 1,
