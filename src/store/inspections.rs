@@ -124,6 +124,12 @@ impl Inspection {
         self.entries.iter().map(|it| (it.piece, it)).collect()
     }
 
+    /// The number of the next piece beyond the sample.
+    pub fn beyond(&self) -> u32 {
+        let numbers = self.entries.iter().map(|it| it.piece);
+        numbers.fold(self.plans.sample(), u32::max) + 1
+    }
+
     /// The entries that count, judged, by the pieces' numbers.
     pub fn judged(&self) -> BTreeMap<u32, JudgedPiece<'_>> {
         let columns = columns(&self.frozen.spec, &self.frozen.chart);
@@ -168,7 +174,8 @@ fn judge<'a>(columns: &BTreeMap<ItemId, Column>, entry: &'a InspectedPiece) -> J
     }
 }
 
-fn lengths(values: &BTreeMap<ItemId, Entered>) -> BTreeMap<ItemId, Length> {
+/// Values without the form in which they were typed.
+pub fn lengths(values: &BTreeMap<ItemId, Entered>) -> BTreeMap<ItemId, Length> {
     let values = values.iter();
     values
         .map(|(point, value)| (point.clone(), value.nm))

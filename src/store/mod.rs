@@ -94,7 +94,7 @@ pub use files::{Fetchable, FileKind, NewFile, NewPicture, StyleFile};
 pub use guard::GUARDED;
 pub use inspections::{
     Conclusion, FoundDefect, InspectedPiece, Inspection, JudgedPiece, LotDecision, NewPiece,
-    PieceSent, ToInspect,
+    PieceSent, ToInspect, lengths,
 };
 pub use ledger::LedgerLine;
 pub use mail::Recipient;

@@ -15,11 +15,13 @@ use self::next::{Next, next};
 use self::plan::{PlanLine, lines};
 use self::told::{Corrected, PieceLine, corrected, told};
 use crate::access::{StylePermit, act};
-use crate::exchange::Refused;
-use crate::exchange::inspection::{Class, Decision, Lot, Outcome, State as Stage, rejections};
+use crate::exchange::inspection::{
+    self, Class, Decision, Lot, Outcome, State as Stage, rejections,
+};
 use crate::exchange::revision::{Frozen, Standing};
+use crate::exchange::{Actor, Refused};
 use crate::language::{Beside, Message, Text};
-use crate::sample::inspection::Rejection;
+use crate::sample::inspection::{Found, Rejection};
 use crate::spec::{InspectionId, StyleId};
 use crate::store::{Inspection, StoreError};
 use crate::web::both::sealing::named;
@@ -223,14 +225,11 @@ pub async fn decide(
     page_again(&load(&app, &reader, &may.who, &id, returned).await?)
 }
 
-/// What may be decided: the rules refuse the rest.
-fn choices(outcome: Outcome, critical: u32) -> Vec<Decision> {
-    let possible = |decision: &Decision| match decision {
-        Decision::Released => outcome == Outcome::Accepted,
-        Decision::Concession => outcome == Outcome::Rejected && critical == 0,
-        Decision::Rework | Decision::Refused => true,
-    };
-    Decision::ALL.into_iter().filter(possible).collect()
+/// What may be decided, a reason given: the rules say.
+fn choices(state: Stage, by: &Actor, found: &Found) -> Vec<Decision> {
+    let allowed =
+        |decision: &Decision| inspection::decide(state, by, found, *decision, "-").is_ok();
+    Decision::ALL.into_iter().filter(allowed).collect()
 }
 
 async fn load(
@@ -270,23 +269,20 @@ async fn load(
     let (plans, lot) = (&inspection.plans, &inspection.lot);
     let inspects = reader.also::<act::Inspect>().is_ok();
     let decides = reader.also::<act::Decide>().is_ok();
-    let enters = (inspects && state == Stage::Open).then(|| {
-        let newest = inspection.newest();
-        newest.keys().copied().fold(plans.sample(), u32::max) + 1
-    });
+    let enters = (inspects && state == Stage::Open).then(|| inspection.beyond());
     let why = rejections(plans, &tally);
     let concludes = enters.is_some() && (tally.missing == 0 || !why.is_empty());
     let base = address(style, id);
     let (found, sound) = told(t, &inspection, &base, enters.is_some());
     let decide = match state {
-        Stage::Concluded(outcome) if decides => {
+        Stage::Concluded(_) if decides => {
             let mut form = returned.decide.unwrap_or(DecideForm {
                 choices: Vec::new(),
                 chosen: None,
                 reason: String::new(),
                 errors: Errors::default(),
             });
-            form.choices = choices(outcome, tally.found.critical);
+            form.choices = choices(state, reader.actor(), &tally.found);
             Some(form)
         }
         _ => None,

@@ -18,7 +18,7 @@ use crate::sample::ask::{Ask, asks};
 use crate::sample::deviation::columns;
 use crate::spec::document::{Basis, Point};
 use crate::spec::{EntryId, InspectionId, Item, ItemId, Section, Unit};
-use crate::store::{InspectedPiece, Inspection, NewPiece, PieceSent, StoreError};
+use crate::store::{InspectedPiece, Inspection, NewPiece, PieceSent, StoreError, lengths};
 use crate::web::App;
 use crate::web::both::measure;
 use crate::web::both::sealing::named;
@@ -199,7 +199,7 @@ pub async fn submit(
                     unsaved.refused = Some(t.why(&why).to_string());
                     corrects = newest;
                 } else {
-                    number = missing(&now).unwrap_or_else(|| beyond(&now));
+                    number = missing(&now).unwrap_or_else(|| now.beyond());
                     let said = t.say("inspection-moved-on").with("number", number);
                     unsaved.refused = Some(said.to_string());
                 }
@@ -243,16 +243,6 @@ async fn open(may: &MayOn<act::Inspect>, app: &App, id: String) -> Result<Inspec
 fn missing(inspection: &Inspection) -> Option<u32> {
     let newest = inspection.newest();
     (1..=inspection.plans.sample()).find(|number| !newest.contains_key(number))
-}
-
-/// The number of the next piece beyond the sample.
-fn beyond(inspection: &Inspection) -> u32 {
-    let newest = inspection.newest();
-    newest
-        .keys()
-        .copied()
-        .fold(inspection.plans.sample(), u32::max)
-        + 1
 }
 
 /// What the piece of this number is of, and its newest entry: as it was said, else as it was entered
@@ -302,7 +292,7 @@ async fn next(
 fn slips(t: Text, inspection: &Inspection, sort: &Sort, typed: &Typed) -> Vec<String> {
     let frozen = &inspection.frozen;
     let columns = columns(&frozen.spec, &frozen.chart);
-    let found = asks(&columns, &sort.size, &typed.lengths()).into_iter();
+    let found = asks(&columns, &sort.size, &lengths(&typed.values)).into_iter();
     let said = found.filter_map(|ask| {
         let Ask::Slip { point, .. } = &ask else {
             return None;

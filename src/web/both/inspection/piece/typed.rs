@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::exchange::inspection::{Class, Defect, MOST_TIMES, Sort};
 use crate::language::Text;
-use crate::spec::{Entered, ItemId, Length};
+use crate::spec::{Entered, ItemId};
 use crate::store::{FoundDefect, InspectedPiece, Inspection};
 use crate::web::figures::Figures;
 use crate::web::form::{Errors, Fields};
@@ -132,13 +132,6 @@ impl Typed {
 
     pub fn defects(&self) -> Vec<Defect<'_>> {
         self.rows.iter().filter_map(DefectForm::defect).collect()
-    }
-
-    pub fn lengths(&self) -> BTreeMap<ItemId, Length> {
-        let values = self.values.iter();
-        values
-            .map(|(point, value)| (point.clone(), value.nm))
-            .collect()
     }
 
     /// Sent back, it says that just these values were looked at once more.
