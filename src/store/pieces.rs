@@ -1,7 +1,7 @@
 //! What is told of a round's pieces beside their values: why a point was not measured, and
 //! photographs.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::act::{Said, StyleAct};
 use super::messages::{Photo, PictureRow, keep_photo};
@@ -133,17 +133,18 @@ impl Store {
     }
 
     /// Adds photographs, which were uploaded before, to a piece; those that it has of this side
-    /// already are left out. How many it has now.
+    /// already are left out. How many it has now; `None`, and nothing is added, when that would be
+    /// more than [`MOST_PIECE_PHOTOS`].
     ///
-    /// Errors: `Missing` when the piece or a photograph is not there, or there would be more than
-    /// [`MOST_PIECE_PHOTOS`]; `Refused` when no value could be added either.
+    /// Errors: `Missing` when the piece or a photograph is not there; `Refused` when no value could be
+    /// added either.
     pub async fn photograph_piece(
         &self,
         permit: &StylePermit<act::Measure>,
         id: &RoundId,
         piece: &PieceId,
         photos: &[Digest],
-    ) -> Result<usize, StoreError> {
+    ) -> Result<Option<usize>, StoreError> {
         let side = permit.side();
         let mut act = self.act(permit).await?;
         let round = round_in(self, &act, permit.tenant(), id).await?;
@@ -152,17 +153,13 @@ impl Store {
         may_measure(round.state, side, false).map_err(StoreError::refused(permit.style()))?;
         let there = photos_in(&act.tx, &act.style, None, id).await?;
         let there: Vec<&PiecePhoto> = there.iter().filter(|it| it.piece == *piece).collect();
-        let has = |photo: &Digest| {
-            let known = |it: &&&PiecePhoto| it.photo.as_ref().is_some_and(|it| it.digest == *photo);
-            there
-                .iter()
-                .filter(|it| it.side == side)
-                .any(|it| known(&it))
-        };
-        let new: Vec<&Digest> = photos.iter().filter(|photo| !has(photo)).collect();
+        let ours = there.iter().filter(|it| it.side == side);
+        let ours = ours.filter_map(|it| it.photo.as_ref());
+        let mut known: BTreeSet<&Digest> = ours.map(|it| &it.digest).collect();
+        let new: Vec<&Digest> = photos.iter().filter(|it| known.insert(it)).collect();
         let count = there.len() + new.len();
         if count > MOST_PIECE_PHOTOS {
-            return Err(StoreError::Missing);
+            return Ok(None);
         }
         for (seq, photo) in (there.len() + 1..).zip(new) {
             let (text, hash) = keep_photo(&act, photo, &round.org).await?;
@@ -183,7 +180,7 @@ impl Store {
             act.record(Act::Photograph, said).await?;
         }
         act.commit().await?;
-        Ok(count)
+        Ok(Some(count))
     }
 
     /// The photographs of a round's pieces, in the order they came in.

@@ -111,8 +111,10 @@ on_both! {
         let broken = form.clone().attach("photos", "note.txt", b"no picture");
         hoa.sends(broken).await.must_be(StatusCode::UNPROCESSABLE_ENTITY);
         let photo = inputs::phone_jpeg(&inputs::halves(600, 400), 6);
-        let page = hoa.sends_and_opens(form.attach("photos", "front.jpg", &photo)).await;
+        let twice = form.attach("photos", "front.jpg", &photo).attach("photos", "same.jpg", &photo);
+        let page = hoa.sends_and_opens(twice).await;
         page.must_see("The photographs are there.");
+        assert_eq!(page.attributes("#photographs img", "src").len(), 1, "one picture, chosen twice");
         let mut iris = site.browser(&site.cast.brand.lead).await;
         let page = iris.opens(&base).await;
         page.must_see("Factory, Hoa");

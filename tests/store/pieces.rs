@@ -128,9 +128,9 @@ on_both! {
         let early = sao_mai.photographs_piece(&asked, 1, "cloth").await;
         assert_eq!(refusal(early), Refused::RoundNotIn { state: State::Requested });
         let round = in_work(&cast).await;
-        assert_eq!(sao_mai.photographs_piece(&round, 1, "front").await.unwrap(), 1);
-        assert_eq!(sao_mai.photographs_piece(&round, 1, "front").await.unwrap(), 1, "once");
-        assert_eq!(sao_mai.photographs_piece(&round, 1, "back").await.unwrap(), 2);
+        assert_eq!(sao_mai.photographs_piece(&round, 1, "front").await.unwrap(), Some(1));
+        assert_eq!(sao_mai.photographs_piece(&round, 1, "front").await.unwrap(), Some(1), "once");
+        assert_eq!(sao_mai.photographs_piece(&round, 1, "back").await.unwrap(), Some(2));
         let seen = store.piece_photos(&brand.reads().await, &round).await.unwrap();
         assert_eq!(seen.len(), 2);
         assert_eq!((seen[0].side, seen[0].person.as_deref()), (Side::Factory, Some("Linh")));
@@ -144,6 +144,8 @@ on_both! {
         for n in 2..MOST_PIECE_PHOTOS {
             sao_mai.photographs_piece(&round, 1, &n.to_string()).await.unwrap();
         }
-        assert!(is_missing(&sao_mai.photographs_piece(&round, 1, "one more").await));
+        assert_eq!(sao_mai.photographs_piece(&round, 1, "one more").await.unwrap(), None);
+        let seen = store.piece_photos(&brand.reads().await, &round).await.unwrap();
+        assert_eq!(seen.len(), MOST_PIECE_PHOTOS);
     }
 }

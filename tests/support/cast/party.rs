@@ -118,7 +118,7 @@ impl Party {
         round: &RoundId,
         piece: u32,
         what: &str,
-    ) -> Result<usize, StoreError> {
+    ) -> Result<Option<usize>, StoreError> {
         let photo = self.photographs(what).await;
         let piece = self.piece(round, piece).await;
         let permit = self.lead.on(&self.style).await;

@@ -118,22 +118,22 @@ pub async fn photograph(
     let mut errors = Errors::default();
     let room = round.photographs.as_ref().and_then(|it| it.room_of(&piece));
     let room = room.ok_or(Problem::BadForm)?;
+    let many = || t.say("photographs-many").with("count", MOST_PIECE_PHOTOS);
     if uploads.is_empty() {
         errors.add("photos", t.say("photographs-missing"));
     } else if uploads.len() > room {
-        errors.add(
-            "photos",
-            t.say("photographs-many").with("count", MOST_PIECE_PHOTOS),
-        );
+        errors.add("photos", many());
     } else {
         let brought = photos(&app, &may.permit, t, uploads, &mut errors).await?;
         if errors.is_empty() {
             let store = &app.store;
-            store
-                .photograph_piece(&may.permit, &id, &piece, &brought)
-                .await?;
-            let to = address(may.permit.style(), &id);
-            return go(&format!("{to}?said=photographed#photographs-{piece}"));
+            let added = store.photograph_piece(&may.permit, &id, &piece, &brought);
+            if added.await?.is_some() {
+                let to = address(may.permit.style(), &id);
+                return go(&format!("{to}?said=photographed#photographs-{piece}"));
+            }
+            // Somebody has added some meanwhile.
+            errors.add("photos", many());
         }
     }
     if let Some(photographs) = &mut round.photographs {
