@@ -97,14 +97,7 @@ async fn a_factory_that_reads_no_english_goes_the_whole_way() {
     linh.begins().await;
     hoa.begins().await;
 
-    let style = garment::starts(iris).await;
-    garment::says_what_it_is(iris, &style).await;
-    garment::writes_points(iris, &style, true).await;
-    garment::draws(iris, &style, folder.path(), true).await;
-    garment::colours(iris, &style).await;
-    garment::materials(iris, &style).await;
-    garment::publishes(iris, &style, 1, "First issue").await;
-    garment::shares(iris, &style).await;
+    let style = garment::reaches_the_factory(iris, folder.path(), true).await;
 
     asks_in_her_words(iris, &linh).await;
     acknowledges_and_signs(&linh, &style).await;

@@ -12,6 +12,19 @@ const FRONT: &str = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"800\" hei
     <path d=\"M300 90Q400 130 500 90L640 160 700 420 620 440 560 300V560H240V300L180 440 100 420 160 160Z\" \
     fill=\"none\" stroke=\"#111\" stroke-width=\"4\"/><path d=\"M400 115V280\" stroke=\"#111\" stroke-width=\"3\"/></svg>";
 
+/// The whole of it, from the new style to revision 1 in the factory's hands. Returns the style's path.
+pub async fn reaches_the_factory(designer: &Window, folder: &Path, by_hand: bool) -> String {
+    let style = starts(designer).await;
+    says_what_it_is(designer, &style).await;
+    writes_points(designer, &style, by_hand).await;
+    draws(designer, &style, folder, by_hand).await;
+    colours(designer, &style).await;
+    materials(designer, &style).await;
+    publishes(designer, &style, 1, "First issue").await;
+    shares(designer, &style).await;
+    style
+}
+
 /// Starts the style. Returns its path.
 pub async fn starts(designer: &Window) -> String {
     designer.opens("/styles").await;

@@ -18,14 +18,7 @@ async fn a_sample_goes_from_the_proto_to_its_seal() {
     let folder = tempfile::tempdir().expect("a temporary folder");
     let (nell, people) = enter_with_owner(&stage, true).await;
     let People { iris, linh, .. } = &people;
-    let style = garment::starts(iris).await;
-    garment::says_what_it_is(iris, &style).await;
-    garment::writes_points(iris, &style, false).await;
-    garment::draws(iris, &style, folder.path(), false).await;
-    garment::colours(iris, &style).await;
-    garment::materials(iris, &style).await;
-    garment::publishes(iris, &style, 1, "First issue").await;
-    garment::shares(iris, &style).await;
+    let style = garment::reaches_the_factory(iris, folder.path(), false).await;
     acknowledges(linh, &style, 1).await;
 
     // The proto is too long, and a proto is not sealed.

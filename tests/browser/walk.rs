@@ -63,14 +63,7 @@ async fn the_same_is_done_without_script() {
     let people = enter(&stage, false).await;
     let People { iris, linh, hoa } = &people;
 
-    let style = garment::starts(iris).await;
-    garment::says_what_it_is(iris, &style).await;
-    garment::writes_points(iris, &style, false).await;
-    garment::draws(iris, &style, folder.path(), false).await;
-    garment::colours(iris, &style).await;
-    garment::materials(iris, &style).await;
-    garment::publishes(iris, &style, 1, "First issue").await;
-    garment::shares(iris, &style).await;
+    let style = garment::reaches_the_factory(iris, folder.path(), false).await;
 
     let item = asks_about_the_length(linh, &style, &photograph(folder.path())).await;
     iris.opens(&item).await;
